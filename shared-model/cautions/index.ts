@@ -1,0 +1,1 @@
+export type { Caution, SignalWord } from './caution'

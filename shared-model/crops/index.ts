@@ -1,0 +1,1 @@
+export type { Crop, Span } from './crop'

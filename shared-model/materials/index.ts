@@ -1,0 +1,2 @@
+export type { MaterialId } from './material-id'
+export { MATERIAL_IDS } from './material-id'

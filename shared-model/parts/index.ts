@@ -1,0 +1,1 @@
+export type { ClosureKind, Collar, Cup, EndClosure, HoleSaw, JointMethod, PlantCollar, Riser } from './part'

@@ -1,0 +1,45 @@
+/** Shares are percent as typed (6.5), turned into exact rationals before any sum. */
+export interface WayOfSelling {
+  readonly id: string
+  readonly name: string
+  readonly feePercent: number
+  readonly fixedFeeMinor: number
+  readonly feeOnTax: boolean
+  readonly feeOnPostage: boolean
+  readonly postageChargedMinor: number
+  readonly postageCostMinor: number
+  /** Stall fee and the like: once a batch, not per unit. */
+  readonly fixedPerBatchMinor: number
+  /** A given price before tax; null: worked out from the margin. */
+  readonly givenPriceMinor: number | null
+}
+
+export interface PricingSetup {
+  readonly hourlyRateMinor: number
+  readonly overheadPerHourMinor: number
+  readonly marginPercent: number
+  readonly taxPercent: number
+  readonly taxKind: 'none' | 'sales-tax-on-top' | 'value-added-inside'
+  readonly scrapPercent: number
+  readonly priceEnding: { readonly everyMinor: number; readonly endsWithMinor: number }
+  readonly learning: { readonly model: 'none' | 'cumulative-average' | 'unit'; readonly ratePercent: number }
+  readonly chargePackRestTo: 'nobody' | 'batch'
+  readonly ways: readonly WayOfSelling[]
+  readonly ladder: readonly number[]
+  readonly priceAgeDays: number
+  readonly parcel: ParcelSetup
+}
+
+export interface ParcelSetup {
+  readonly paddingMm: number
+  readonly packingMassG: number
+  /** null: the carrier sets none. */
+  readonly lengthLimitMm: number | null
+  readonly lengthPlusGirthLimitMm: number | null
+  readonly weightLimitG: number | null
+  /** Dimensional weight: volume divided by this; null: not used. */
+  readonly divisorMm3PerG: number | null
+  readonly dimensionalAboveMm3: number
+  readonly sideRoundingMm: number
+  readonly weightRoundingG: number
+}

@@ -1,0 +1,1 @@
+export type { Profile, ProfileShape, Section } from './profile'

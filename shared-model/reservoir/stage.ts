@@ -1,0 +1,35 @@
+export const STAGES = ['unrooted', 'rooting', 'rooted', 'full'] as const
+export type Stage = (typeof STAGES)[number]
+
+/** Air gap wanted at each stage; negative: the cup stands that deep in the solution. */
+export type StageGaps = Readonly<Record<Stage, number>>
+
+export interface WaterPlan {
+  readonly stage: Stage
+  readonly stageGapsMm: StageGaps
+  readonly celsius: number
+  /** Conductivity of the source water; null: not measured. */
+  readonly sourceEcMsPerCm: number | null
+  /** Share of the start volume left at the end level. */
+  readonly endShare: number
+  readonly feed: Feed
+}
+
+/** What goes into the first fill. */
+export type Feed =
+  | { readonly kind: 'none' }
+  | {
+      readonly kind: 'concentrate'
+      readonly name: string
+      readonly doseMlPerL: number
+      readonly doseEcMsPerCm: number
+      readonly targetEcMsPerCm: number
+    }
+  | { readonly kind: 'salts'; readonly salts: readonly Salt[] }
+
+/** A dry salt by its label, percent by mass; P and K as the label prints them (P2O5, K2O). */
+export interface Salt {
+  readonly name: string
+  readonly gPerL: number
+  readonly percent: Readonly<Partial<Record<'N' | 'P2O5' | 'K2O' | 'Ca' | 'Mg' | 'S', number>>>
+}

@@ -1,0 +1,20 @@
+import type { PricedOffer } from '../cutting'
+import type { MaterialId } from '../materials'
+
+/** A sheet that collars, plant collars and end plates are cut from, on offer or (count 1, from the rack) an offcut. */
+export interface SheetStock {
+  readonly id: string
+  readonly name: string
+  readonly material: MaterialId
+  readonly widthMm: number
+  readonly heightMm: number
+  readonly thicknessMm: number
+  readonly offer: PricedOffer
+  readonly count: number | null
+  readonly isOffcut: boolean
+}
+
+export interface SheetSetup {
+  readonly webMm: number
+  readonly edgeMm: number
+}

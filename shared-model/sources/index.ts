@@ -1,0 +1,1 @@
+export type { Evidence, EvidenceByField, Grade } from './evidence'

@@ -1,0 +1,1 @@
+export type { ChannelLoad, MassCentre, Sag, SillLoad } from './load'
