@@ -54,6 +54,9 @@ export interface DrillRow {
   readonly sawName: string
   readonly concentric: readonly string[]
   readonly sits: string
+  /** `atMm` rounded on its own to the shop's graduation, and what the rounding moved it by. */
+  readonly markedAtMm: number
+  readonly roundingMm: number
 }
 
 export interface BenchPlan {
@@ -61,11 +64,26 @@ export interface BenchPlan {
   readonly holes: readonly DrillRow[]
   readonly toolChanges: number
   readonly leastToolChanges: number
+  /** The order is proven least in what it was sought by. */
   readonly proven: boolean
+  /** `least-time` where the shop has times for a tool change or a mount, else fewest changes, then fewest mounts. */
+  readonly soughtBy: 'least-time' | 'fewest-changes'
+  /** Times a piece is clamped for drilling, the first included. */
+  readonly mounts: number
+  readonly leastMounts: number
+  /** Seconds of tool changes and mounts, and a proven lower bound. */
+  readonly handlingS: number
+  readonly leastHandlingS: number
+  readonly graduationMm: number
+  /** Largest rounding error of a hole position in this build, and the most that the graduation allows. */
+  readonly largestRoundingMm: number
+  readonly roundingLimitMm: number
   readonly setUpS: number
   readonly runS: number
   /** Worked time of the batch. */
   readonly workedS: number
   /** Worked time and waits. */
   readonly elapsedS: number
+  /** Worked time of one unit made alone (its own share of set-up in full). */
+  readonly unit: { readonly setUpS: number; readonly runS: number; readonly workedS: number; readonly elapsedS: number }
 }

@@ -17,4 +17,6 @@ export interface SheetStock {
 export interface SheetSetup {
   readonly webMm: number
   readonly edgeMm: number
+  /** Shortest side of a rectangular offcut worth keeping; left out: the widest circle of the batch, webs and edges. */
+  readonly keepFromMm?: number
 }
