@@ -1,3 +1,6 @@
+export type { CircleSheet, Point } from './centre-field'
 export type { RingsFinding, RingsFindingCodes, RingsProblem, RingsProblemCodes } from './codes'
+export type { CirclePacking } from './pack-circles'
+export { packCircles } from './pack-circles'
 export type { PlateNeed, RingNeed, RingPlan, SheetCut, SheetRectangle } from './ring-plan'
 export type { SheetSetup, SheetStock } from './sheet'
