@@ -1,1 +1,3 @@
 export type { Evidence, EvidenceByField, Grade } from './evidence'
+export { SOURCES, source } from './register'
+export type { SourceEntry } from './source-entry'
