@@ -1,3 +1,6 @@
+import type { BoundCertificate } from './certificate'
+import type { CutInstance } from './instance'
+
 /** A piece to cut, at the length that is printed and sawn. */
 export interface Piece {
   readonly id: string
@@ -6,13 +9,38 @@ export interface Piece {
   readonly channelId: string
   readonly profileId: string
   readonly lengthMm: number
-  /** Pinned to this bar (a stock id and its serial); null: free. */
+  /** Pinned to this bar (its `key`: a stock id and its serial); null: free. */
   readonly pinnedTo: string | null
+  /** Left on the piece for fitting at the bench; sawn with it. */
+  readonly allowanceMm?: number
+  /** Pieces of one name are cut from one bar. */
+  readonly barGroup?: string
+  /** Pieces of one name are cut from bars of one lot: one stock's new bars, or offcuts of one lot. */
+  readonly lotGroup?: string
+}
+
+/** A bar that is cut already, in whole or in part: it stays as it is, and only what is left of it can be used. */
+export interface DoneBar {
+  readonly key: string
+  readonly mark: string
+  readonly stockId: string
+  readonly isOffcut: boolean
+  readonly profileId: string
+  /** As found at the bench, which may be shorter than planned. */
+  readonly lengthMm: number
+  readonly trimMm: number
+  /** What is cut from it so far; a spoiled piece stands here under an id that no piece has. */
+  readonly pieces: readonly { readonly pieceId: string; readonly mark: string; readonly lengthMm: number }[]
+  /** Nothing more is cut from it. */
+  readonly closed: boolean
+  readonly costMinor: number | null
 }
 
 export interface CutBar {
   /** Serial over the whole plan: bar A, B, … */
   readonly mark: string
+  /** Stock id and serial (`downspout-10ft#2`): what a piece is pinned to. */
+  readonly key: string
   readonly stockId: string
   readonly isOffcut: boolean
   readonly lengthMm: number
@@ -44,6 +72,13 @@ export interface CutPlan {
   readonly value: number
   readonly lowerBound: number
   readonly proven: boolean
+  /** What shows the bound, for `checkCertificate`; null: the bound is 0. */
+  readonly certificate: BoundCertificate | null
+  /** The whole-number instance that was solved: what the certificate and the independent checks speak of. */
+  readonly instance: CutInstance
+  /** Different ways a bar is cut. */
+  readonly patterns: number
+  readonly longestOffcutMm: number
   /** Piece lengths in the order to set the stop to. */
   readonly stopSettingsMm: readonly number[]
   readonly boughtMm: number

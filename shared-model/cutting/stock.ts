@@ -25,6 +25,8 @@ export interface Offcut {
   readonly worthMinor: number
   readonly cameFrom: string
   readonly cameOn: string
+  /** Bars of one lot were bought together; left out: a lot of its own. */
+  readonly lot?: string
 }
 
 export type CutToolKind = 'hand_saw' | 'power_mitre' | 'circular' | 'jigsaw' | 'snips' | 'knife' | 'pipe_cutter'

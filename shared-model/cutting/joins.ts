@@ -1,0 +1,23 @@
+import type { Piece } from './cut-plan'
+
+/**
+ * A piece longer than any bar, cut in as few parts as bars allow and joined by couplings. The parts butt in the coupling,
+ * so together they are exactly as long as the piece; they are equal to the millimetre, so that one stop setting cuts them.
+ * Common practice, no source. Lengths in nanometres.
+ */
+export const joinParts = (
+  piece: Piece,
+  length: number,
+  longest: number
+): readonly { readonly pieceId: string; readonly mark: string; readonly length: number }[] => {
+  const parts = Math.ceil(length / longest)
+  const even = Math.ceil(length / parts / NM_PER_MM) * NM_PER_MM
+  const part = even > longest ? Math.ceil(length / parts) : even
+  return Array.from({ length: parts }, (_, index) => ({
+    pieceId: `${piece.id}~${index + 1}`,
+    mark: `${piece.mark}${String.fromCharCode(97 + index)}`,
+    length: index < parts - 1 ? part : length - part * (parts - 1)
+  }))
+}
+
+const NM_PER_MM = 1_000_000

@@ -1,0 +1,77 @@
+/** From a solved instance back to bars at the bench: which piece is cut where, what is left, in the order to cut. */
+import type { BarJob, CutPiece, StockSource } from './bar-job'
+import { barKey } from './bar-job'
+import type { CutBar } from './cut-plan'
+import { worthLeft } from './instance'
+import { cutsIn, leftoverAfter, mmFromNm } from './kerf'
+import type { BarSolution } from './solution'
+
+/** `letterFrom`: how many bars of other profiles are lettered already. */
+export const layBars = (job: BarJob, solution: BarSolution, letterFrom: number): CutBar[] => {
+  const dealt = job.cut.map((pieces) => [...pieces])
+  const laid: { source: StockSource; pieces: CutPiece[]; order: number }[] = []
+  const used = new Set<number>()
+  for (const pattern of solution.patterns) {
+    const source = job.sources[pattern.stock]
+    if (!source) continue
+    for (let bar = 0; bar < pattern.times; bar++) {
+      const pieces = pattern.pieces.flatMap(({ demand, qty }) => (dealt[demand] ?? []).splice(0, qty).flat())
+      pieces.sort((a, b) => b.length - a.length)
+      used.add(pattern.stock)
+      laid.push({ source, pieces, order: pattern.stock })
+    }
+  }
+  job.sources.forEach((source, order) => {
+    if (source.kind === 'open' && !used.has(order)) laid.push({ source, pieces: [], order })
+  })
+  const taken = new Set(laid.flatMap(({ source }) => source.key ?? []))
+  const serials = new Map<string, number>()
+  const nextKey = (stockId: string): string => {
+    let serial = (serials.get(stockId) ?? 0) + 1
+    while (taken.has(barKey(stockId, serial))) serial++
+    serials.set(stockId, serial)
+    return barKey(stockId, serial)
+  }
+  const marks = new Set(laid.flatMap(({ source }) => source.mark ?? []))
+  let letter = letterFrom
+  const nextMark = (): string => {
+    while (marks.has(barMark(letter))) letter++
+    return barMark(letter++)
+  }
+  return laid.map(({ source, pieces }) =>
+    oneBar(job, source, [...source.first, ...pieces], source.key ?? nextKey(source.stockId), source.mark ?? nextMark())
+  )
+}
+
+const oneBar = (job: BarJob, source: StockSource, pieces: readonly CutPiece[], key: string, mark: string): CutBar => {
+  const { kerf } = job.instance
+  const trim = Math.round(source.trimMm * 1e6)
+  const usable = Math.floor(source.lengthMm * 1e6 + 1e-3) - trim
+  let start = trim
+  const placed = pieces.map((piece) => {
+    const at = { pieceId: piece.pieceId, mark: piece.mark, lengthMm: mmFromNm(piece.length), startMm: mmFromNm(start) }
+    start += piece.length + kerf
+    return at
+  })
+  const grown = start - trim
+  const left = leftoverAfter(usable, grown)
+  const worth = worthLeft(source.keep, left)
+  return {
+    mark,
+    key,
+    stockId: source.stockId,
+    isOffcut: source.kind === 'offcut' || source.isOffcut,
+    lengthMm: source.lengthMm,
+    trimMm: source.trimMm,
+    pieces: placed,
+    cuts: cutsIn(usable, grown, kerf, pieces.length) + (trim > 0 ? 1 : 0),
+    leftoverMm: mmFromNm(left),
+    keep: left > 0 && left >= source.keepFrom,
+    costMinor: source.costMinor,
+    keptWorthMinor: job.priced ? worth : 0
+  }
+}
+
+/** A, B, … Z, AA, AB, … */
+export const barMark = (index: number): string =>
+  (index >= 26 ? barMark(Math.floor(index / 26) - 1) : '') + String.fromCharCode(65 + (index % 26))

@@ -1,0 +1,170 @@
+import type { Budget, FindingOf, ProblemOf, Result } from '../outcome'
+import { failed, ok } from '../outcome'
+import { type BarJob, barJob } from './bar-job'
+import type { CuttingFindingCodes, CuttingProblemCodes } from './codes'
+import type { CutBar, CutPlan, DoneBar, Piece } from './cut-plan'
+import { LEAST_PIECE_MM, MOST_KERF_MM, MOST_MM, mmFromNm } from './kerf'
+import { layBars } from './lay-bars'
+import type { BarSolution } from './solution'
+import { solveQuickly } from './solve-quickly'
+import type { CuttingSetup, Offcut, StockBar } from './stock'
+
+export interface BarsToCut {
+  readonly pieces: readonly Piece[]
+  readonly stock: readonly StockBar[]
+  readonly rack: readonly Offcut[]
+  readonly setup: CuttingSetup
+  /** Bars that are cut already; left out: none. */
+  readonly done?: readonly DoneBar[]
+}
+
+export interface BarsPlanned {
+  /** One for each profile that has pieces or cut bars, in the order of the pieces. */
+  readonly cuts: readonly CutPlan[]
+  readonly findings: readonly FindingOf<CuttingFindingCodes>[]
+}
+
+export type CuttingProblem = ProblemOf<CuttingProblemCodes>
+
+/**
+ * The cut plan of every profile, worked out within a count of work (a unit is about a microsecond): the same input and
+ * budget give the same plan. Lengths in mm. Problems name the field that is out of range.
+ */
+export const planBars = (asked: BarsToCut & { readonly budget: Budget }): Result<BarsPlanned, CuttingProblem> => {
+  const jobs = barJobs(asked)
+  return jobs.ok ? ok(plansOf(jobs.value, (job) => solveQuickly(job.instance, asked.budget))) : jobs
+}
+
+/** One whole-number instance for each profile, for a host that solves them elsewhere (in a worker, to the proof). */
+export const barJobs = (asked: BarsToCut): Result<readonly BarJob[], CuttingProblem> => {
+  const problem = firstProblem(asked)
+  if (problem) return failed(problem)
+  const done = asked.done ?? []
+  const profiles = [...new Set([...asked.pieces, ...done].map(({ profileId }) => profileId))]
+  return ok(
+    profiles.map((profileId) => {
+      const mine = <T extends { readonly profileId: string }>(list: readonly T[]): T[] =>
+        list.filter((each) => each.profileId === profileId)
+      return barJob({
+        profileId,
+        pieces: mine(asked.pieces),
+        stock: mine(asked.stock),
+        rack: mine(asked.rack),
+        setup: asked.setup,
+        done: mine(done)
+      })
+    })
+  )
+}
+
+/** Plans from solved instances, bars lettered over all profiles. */
+export const plansOf = (jobs: readonly BarJob[], solve: (job: BarJob) => BarSolution): BarsPlanned => {
+  const cuts: CutPlan[] = []
+  const findings: FindingOf<CuttingFindingCodes>[] = []
+  let letters = 0
+  for (const job of jobs) {
+    const solution = solve(job)
+    const bars = layBars(job, solution, letters)
+    letters += bars.length
+    const cut = cutPlan(job, solution, bars)
+    cuts.push(cut)
+    findings.push(...job.findings, ...solutionFindings(job, solution, cut))
+  }
+  return { cuts, findings }
+}
+
+const cutPlan = (job: BarJob, solution: BarSolution, bars: readonly CutBar[]): CutPlan => {
+  const bought = bars.filter((bar) => !bar.isOffcut)
+  const kept = bars.filter((bar) => bar.keep)
+  const stopSettingsMm: number[] = []
+  for (const { lengthMm } of bars.flatMap((bar) => bar.pieces)) {
+    if (stopSettingsMm.at(-1) !== lengthMm) stopSettingsMm.push(lengthMm)
+  }
+  const sum = (list: readonly number[]): number => list.reduce((total, each) => total + each, 0)
+  const stockMm = sum(bars.map((bar) => bar.lengthMm))
+  const piecesMm = sum(bars.flatMap((bar) => bar.pieces.map((piece) => piece.lengthMm)))
+  const keptMm = sum(kept.map((bar) => bar.leftoverMm))
+  const short = solution.uncut.flatMap(({ demand, qty }) => (job.cut[demand] ?? []).slice(-qty).flat())
+  return {
+    profileId: job.profileId,
+    kerfMm: mmFromNm(job.instance.kerf),
+    bars,
+    uncut: [
+      ...job.uncut,
+      ...short.map((piece) => ({ pieceId: piece.pieceId, lengthMm: mmFromNm(piece.length), longestMm: 0 }))
+    ],
+    costMinor: job.priced ? sum(bars.map((bar) => bar.costMinor ?? 0)) : null,
+    keptWorthMinor: sum(bars.map((bar) => bar.keptWorthMinor)),
+    value: solution.cost + job.fixedValue,
+    lowerBound: solution.lowerBound + job.fixedValue,
+    proven: solution.proven,
+    certificate: solution.certificate,
+    instance: job.instance,
+    patterns: new Set(bars.map((bar) => `${bar.lengthMm} ${bar.pieces.map((piece) => piece.lengthMm)}`)).size,
+    longestOffcutMm: Math.max(0, ...kept.map((bar) => bar.leftoverMm)),
+    stopSettingsMm,
+    boughtMm: sum(bought.map((bar) => bar.lengthMm)),
+    wasteMm: Math.max(0, stockMm - piecesMm - keptMm),
+    keptMm
+  }
+}
+
+const solutionFindings = (job: BarJob, solution: BarSolution, cut: CutPlan): FindingOf<CuttingFindingCodes>[] => {
+  const findings: FindingOf<CuttingFindingCodes>[] = []
+  const { profileId } = job
+  if (solution.uncut.length > 0) {
+    const pieces = solution.uncut.reduce((sum, { qty }) => sum + qty, 0)
+    const lengthMm = mmFromNm(Math.max(...solution.uncut.map(({ demand }) => job.instance.demand[demand]?.length ?? 0)))
+    findings.push({
+      code: 'stock-runs-out',
+      severity: 'stop',
+      figures: { profileId, pieces, lengthMm },
+      where: { field: 'stock' }
+    })
+  }
+  if (!cut.proven) {
+    const { value, lowerBound } = cut
+    const gapPercent = lowerBound > 0 ? ((value - lowerBound) / lowerBound) * 100 : 100
+    findings.push({
+      code: 'cut-plan-not-proven',
+      severity: 'note',
+      figures: { profileId, value, lowerBound, gapPercent },
+      where: {}
+    })
+  }
+  return findings
+}
+
+const firstProblem = ({ pieces, stock, rack, setup, done = [] }: BarsToCut): CuttingProblem | null => {
+  const lengths: readonly (readonly [string, number, number, number])[] = [
+    ...pieces.map((piece) => [`pieces.${piece.id}.lengthMm`, piece.lengthMm, LEAST_PIECE_MM, MOST_MM] as const),
+    ...pieces.map((piece) => [`pieces.${piece.id}.allowanceMm`, piece.allowanceMm ?? 0, 0, MOST_MM] as const),
+    ...stock.map((bar) => [`stock.${bar.id}.lengthMm`, bar.lengthMm, LEAST_PIECE_MM, MOST_MM] as const),
+    ...stock.map((bar) => [`stock.${bar.id}.count`, bar.count ?? 0, 0, MOST_COUNT] as const),
+    ...stock.map((bar) => [`stock.${bar.id}.offer.priceMinor`, bar.offer.priceMinor ?? 0, 0, MOST_MINOR] as const),
+    ...rack.map((bar) => [`rack.${bar.id}.lengthMm`, bar.lengthMm, LEAST_PIECE_MM, MOST_MM] as const),
+    ...rack.map((bar) => [`rack.${bar.id}.worthMinor`, bar.worthMinor, 0, MOST_MINOR] as const),
+    ...done.map((bar) => [`done.${bar.key}.lengthMm`, bar.lengthMm, 0, MOST_MM] as const),
+    ['cutting.kerfMm', setup.kerfMm, 0, MOST_KERF_MM],
+    ['cutting.endTrimMm', setup.endTrimMm, 0, MOST_MM],
+    ['cutting.keepFromMm', setup.keepFromMm, 0, MOST_MM],
+    ['cutting.keptWorthPercent', setup.keptWorthPercent, 0, 100]
+  ]
+  for (const [what, value, least, most] of lengths) {
+    if (!Number.isFinite(value)) return { code: 'not-finite', figures: { what } }
+    if (value < least || value > most) return { code: 'out-of-range', figures: { what, value, least, most } }
+  }
+  const named: readonly (readonly [string, readonly string[]])[] = [
+    ['pieces', pieces.map(({ id }) => id)],
+    ['stock', [...stock, ...rack].map(({ id }) => id)],
+    ['done', done.map(({ key }) => key)]
+  ]
+  for (const [what, ids] of named) {
+    const id = ids.find((each, index) => ids.indexOf(each) !== index)
+    if (id !== undefined) return { code: 'same-id-twice', figures: { what, id } }
+  }
+  return null
+}
+
+const MOST_COUNT = 1_000_000
+const MOST_MINOR = 1_000_000_000
