@@ -1,2 +1,8 @@
+export type { JointMethodName, JointReason, JointVerdict } from './joint'
+export { jointHolds } from './joint'
+export type { Material } from './material'
 export type { MaterialId } from './material-id'
 export { MATERIAL_IDS } from './material-id'
+export { MATERIALS, material, modulusLongMPa } from './properties'
+export { thermalGrowth } from './thermal-growth'
+export { WATER_LEAST_C, WATER_MOST_C, waterDensity, waterMass } from './water-density'
