@@ -1,0 +1,28 @@
+import { MESSAGE_NAMES, type MessageName, type Messages, type Reply } from '../bridge/contract'
+import { parsePayload } from '../bridge/payloads'
+import type { Handlers } from './file-desk'
+import type { MessagePort } from './ports'
+import { trustedSender } from './trusted-sender'
+
+/** Puts every message's handler on a port: sender checked, payload parsed, a handler's failure an answer like any other. */
+export function registerMessages(port: MessagePort, handlers: Handlers): void {
+  for (const name of MESSAGE_NAMES) {
+    port.handle(name, async (event, payload) => {
+      if (!trustedSender(event)) return refused('sender')
+      return answer(handlers, name, payload)
+    })
+  }
+}
+
+async function answer<M extends MessageName>(handlers: Handlers, name: M, payload: unknown): Promise<Reply<unknown>> {
+  const parsed = parsePayload(name, payload)
+  if (!parsed.ok) return refused(parsed.field)
+  try {
+    const handle: (value: Messages[M]['payload']) => Promise<Reply<unknown>> = handlers[name]
+    return await handle(parsed.value)
+  } catch {
+    return { ok: false, problem: { code: 'failed', about: name } }
+  }
+}
+
+const refused = (about: string): Reply<never> => ({ ok: false, problem: { code: 'bad-message', about } })

@@ -1,0 +1,3 @@
+export const width = window.innerWidth
+export const home = process.cwd()
+export const node = document.createElement('canvas')

@@ -1,0 +1,3 @@
+import { app } from 'electron'
+import { page } from '../../renderer/page'
+export const save = [app, page]

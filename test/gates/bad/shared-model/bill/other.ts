@@ -1,0 +1,2 @@
+import { bill } from './index'
+export const other = () => bill

@@ -1,0 +1,2 @@
+import pdfmake from 'pdfmake'
+export const paper = pdfmake

@@ -1,0 +1,1 @@
+export { margin } from './margin'

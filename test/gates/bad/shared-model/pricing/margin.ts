@@ -1,0 +1,1 @@
+export const margin = 0.4

@@ -1,0 +1,1 @@
+export { marginOf } from './margin'
