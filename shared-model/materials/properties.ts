@@ -222,3 +222,6 @@ export const material = (id: MaterialId): Material => MATERIALS[id]
 
 /** Modulus after years under steady load. */
 export const modulusLongMPa = (id: MaterialId): number => MATERIALS[id].modulusShortMPa * MATERIALS[id].creepFactor
+
+/** g/cm3. */
+export const density = (id: MaterialId): number => MATERIALS[id].densityGPerCm3
