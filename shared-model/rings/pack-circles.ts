@@ -1,6 +1,6 @@
 import type { Budget, Result } from '../outcome'
 import { failed, ok } from '../outcome'
-import type { CircleSheet, Point } from './centre-field'
+import type { CentreField, CircleSheet, Point } from './centre-field'
 import { centreField } from './centre-field'
 import { circleBound } from './circle-bound'
 import type { RingsProblem } from './codes'
@@ -26,26 +26,25 @@ export interface CirclePacking {
 export const packCircles = (sheet: CircleSheet, budget: Budget): Result<CirclePacking, RingsProblem> => {
   const field = centreField(sheet)
   if (!field.ok) return failed(field.problem)
-  const upperBound = circleBound(field.value)
-  let centres = bestLattice(field.value)
+  const packed = packField(field.value, budget)
+  const { marginMm } = field.value
+  return ok({ ...packed, centres: packed.centres.map(([x, y]) => [x + marginMm, y + marginMm] as const) })
+}
+
+/** The same in the field of centres; for callers that have one. */
+export const packField = (field: CentreField, budget: Budget): CirclePacking => {
+  const upperBound = circleBound(field)
+  let centres = bestLattice(field)
   let foundBy: CirclePacking['foundBy'] = 'lattice'
   let work = 0
   while (centres.length < upperBound && centres.length < MOST_SEARCHED && work < budget.work && !budget.stop()) {
-    const found = freeSearch(field.value, centres.length + 1, { ...budget, work: budget.work - work })
+    const found = freeSearch(field, centres.length + 1, { ...budget, work: budget.work - work })
     work += found.work
     if (!found.centres) break
     centres = found.centres
     foundBy = 'free-search'
   }
-  const { marginMm } = field.value
-  return ok({
-    count: centres.length,
-    upperBound,
-    proven: centres.length === upperBound,
-    centres: centres.map(([x, y]) => [x + marginMm, y + marginMm] as const),
-    foundBy,
-    work
-  })
+  return { count: centres.length, upperBound, proven: centres.length === upperBound, centres, foundBy, work }
 }
 
 /** With more circles than this a relaxation takes longer than it gains. */
