@@ -1,4 +1,93 @@
+export { defaultWorkshop } from './default-workshop'
 export type { Anchor, Design, PartsUsed, PinnedDimension, PinnedNote, Place, YesNo } from './design'
 export { DESIGN_SCHEMA } from './design'
+export { MOST_DEPTH, MOST_VALUES } from './document-caps'
+export type { ChannelChanges, NewChannel } from './edits/channel-edits'
+export {
+  addChannel,
+  changeClosure,
+  changeProfile,
+  copyChannels,
+  deleteChannels,
+  editChannels,
+  layOnSide,
+  mirrorChannels,
+  mirrorDesign,
+  moveChannels,
+  placeChannel,
+  resizeChannel,
+  turnChannel
+} from './edits/channel-edits'
+export type { Edited } from './edits/edit'
+export { addOpening, addSupport, deleteOpening, deleteSupport, editOpening, editSupport } from './edits/fixture-edits'
+export type { NewSeat } from './edits/seat-edits'
+export {
+  addCrop,
+  addSeat,
+  changeCollar,
+  changeCup,
+  changePlantCollar,
+  changeRiser,
+  changeSaw,
+  copySeat,
+  deleteSeat,
+  keepPart,
+  renameSeat
+} from './edits/seat-edits'
+export {
+  addObstacle,
+  deleteObstacle,
+  deletePinned,
+  editObstacle,
+  editPlace,
+  editSill,
+  editWater,
+  pinDimension,
+  pinNote
+} from './edits/sill-edits'
+export type { SiteContents } from './edits/site-edits'
+export {
+  addSite,
+  deleteSites,
+  editSites,
+  lockSites,
+  matchSites,
+  moveSite,
+  moveSites,
+  sitesByCount,
+  sitesByPitch,
+  spreadSites,
+  staggerSites
+} from './edits/site-edits'
+export type { Row } from './edits/site-row'
+export {
+  addDrill,
+  addOffcut,
+  addOffer,
+  addSheet,
+  addStock,
+  addWay,
+  deleteFrom,
+  deleteWay,
+  editCutting,
+  editOffcut,
+  editOffer,
+  editPricing,
+  editSheet,
+  editShows,
+  editStock,
+  editTimes,
+  editWay,
+  giveUpSaw,
+  ownSaw,
+  setPrice
+} from './edits/workshop-edits'
+export { nextId } from './ids'
+export { newDesign } from './new-design'
+export type { Parsed } from './parse'
+export { MOST_DOCUMENT_BYTES, parseDesign, parseDesignText, parseWorkshop, parseWorkshopText } from './parse'
+export { printDesign, printWorkshop } from './print'
+export type { DesignProblemCodes, DocumentProblem } from './problem'
+export { applyFix, setDesignField, setWorkshopField } from './set-field'
 export type { Shows, Workshop } from './workshop'
 export { WORKSHOP_SCHEMA } from './workshop'
