@@ -171,7 +171,7 @@ export const workshopSchema = z.object({
   cutting: cuttingSchema,
   stock: listOf(stockBarSchema, 300),
   rack: listOf(offcutSchema, 500),
-  sheetSetup: z.object({ webMm: num(0, 200), edgeMm: num(0, 500) }),
+  sheetSetup: z.object({ webMm: num(0, 200), edgeMm: num(0, 500), keepFromMm: num(0, 5_000).exactOptional() }),
   sheets: listOf(sheetSchema, 200),
   offers: listOf(packOfferSchema, 1_000),
   shelf: listOf(shelfSchema, 500),

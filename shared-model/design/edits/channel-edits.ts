@@ -1,4 +1,4 @@
-import type { Channel, Heading } from '../../layout'
+import { type Channel, direction, type Heading, mirrorChannels as mirroredOnSill } from '../../layout'
 import { ok } from '../../outcome'
 import type { EndClosure } from '../../parts'
 import type { Profile } from '../../profile'
@@ -56,13 +56,13 @@ export const placeChannel = (design: Design, id: string, xMm: number, yMm: numbe
 export const turnChannel = (design: Design, id: string, heading: Heading): Edited<Design> =>
   withChannel(design, id, (channel) => {
     const half = channel.lengthMm / 2
-    const from = along(channel.heading)
-    const to = along(heading)
+    const from = direction(channel.heading)
+    const to = direction(heading)
     return ok({
       ...channel,
       heading,
-      xMm: channel.xMm + half * (from.x - to.x),
-      yMm: channel.yMm + half * (from.y - to.y)
+      xMm: channel.xMm + half * (from.dx - to.dx),
+      yMm: channel.yMm + half * (from.dy - to.dy)
     })
   })
 
@@ -78,13 +78,13 @@ export const resizeChannel = (design: Design, id: string, lengthMm: number, pull
   withChannel(design, id, (channel) => {
     if (pulled === 'far') return ok({ ...channel, lengthMm })
     const grownMm = lengthMm - channel.lengthMm
-    const run = along(channel.heading)
+    const run = direction(channel.heading)
     const shift = <T extends { readonly atMm: number }>(item: T): T => ({ ...item, atMm: item.atMm + grownMm })
     return ok({
       ...channel,
       lengthMm,
-      xMm: channel.xMm - run.x * grownMm,
-      yMm: channel.yMm - run.y * grownMm,
+      xMm: channel.xMm - run.dx * grownMm,
+      yMm: channel.yMm - run.dy * grownMm,
       sites: channel.sites.map(shift),
       openings: channel.openings.map((each) =>
         each.face === 'datum-end' || each.face === 'far-end' ? each : shift(each)
@@ -111,9 +111,9 @@ export const copyChannels = (design: Design, ids: readonly string[], dxMm: numbe
 export const mirrorChannels = (design: Design, ids: readonly string[]): Edited<Design> => {
   const ends = design.channels
     .filter((each) => ids.includes(each.id))
-    .flatMap((each) => [each.xMm, each.xMm + along(each.heading).x * each.lengthMm])
+    .flatMap((each) => [each.xMm, each.xMm + direction(each.heading).dx * each.lengthMm])
   const axisMm = (Math.min(...ends) + Math.max(...ends)) / 2
-  return withChannels(design, ids, (channel) => ok(mirrored(channel, axisMm)))
+  return withChannels(design, ids, (channel) => ok(mirroredOnSill([channel], 2 * axisMm)[0] ?? channel))
 }
 
 /** The whole design mirrored left for right: the sill, what stands on it, and what is noted on it. */
@@ -129,7 +129,7 @@ export const mirrorDesign = (design: Design): Design => {
       fallAlongMmPerM: -design.sill.fallAlongMmPerM,
       obstacles: design.sill.obstacles.map((each) => ({ ...each, xMm: lengthMm - each.xMm - each.lengthMm }))
     },
-    channels: design.channels.map((channel) => mirrored(channel, lengthMm / 2)),
+    channels: mirroredOnSill(design.channels, lengthMm),
     dimensions: design.dimensions.map((each) => ({ ...each, from: anchor(each.from), to: anchor(each.to) })),
     notes: design.notes.map((each) => ({ ...each, xMm: lengthMm - each.xMm }))
   }
@@ -188,23 +188,4 @@ export const changeClosure = (
     ...(ends.includes('datum') ? { datumClosureId: closure.id } : {}),
     ...(ends.includes('far') ? { farClosureId: closure.id } : {})
   })
-}
-
-const RUNS = {
-  0: { x: 1, y: 0 },
-  90: { x: 0, y: 1 },
-  180: { x: -1, y: 0 },
-  270: { x: 0, y: -1 }
-} as const
-
-const along = (heading: Heading) => RUNS[heading]
-
-/** Front and back are sides of the piece (front: the right hand, seen from the datum end), so a mirror swaps them. */
-const mirrored = (channel: Channel, axisMm: number): Channel => {
-  const heading = channel.heading === 0 ? 180 : channel.heading === 180 ? 0 : channel.heading
-  const openings = channel.openings.map((each) => {
-    if (each.face === 'front') return { ...each, face: 'back' as const }
-    return each.face === 'back' ? { ...each, face: 'front' as const } : each
-  })
-  return { ...channel, heading, xMm: 2 * axisMm - channel.xMm, openings }
 }

@@ -1,4 +1,4 @@
-import type { Channel, Site } from '../../layout'
+import { type Channel, type Site, spreadEvenly } from '../../layout'
 import { failed, ok } from '../../outcome'
 import type { Design } from '../design'
 import { nextId } from '../ids'
@@ -26,7 +26,9 @@ export const sitesByPitch = (
 ): Edited<Design> =>
   withChannel(design, channelId, (channel) => {
     const room = siteRoom(design, channel, holds.seatId, row.endMm)
-    return room.ok ? ok(withRow(channel, rowByPitch(room.value, row), holds)) : room
+    if (!room.ok) return room
+    const made = rowByPitch(room.value, row)
+    return made.ok ? ok(withRow(channel, made.value, holds)) : made
   })
 
 /** This many sites, at the pitch that fills the room or at the pitch given; locked sites stay. */
@@ -39,7 +41,7 @@ export const sitesByCount = (
   withChannel(design, channelId, (channel) => {
     const room = siteRoom(design, channel, holds.seatId, row.endMm)
     if (!room.ok) return room
-    const made = rowByCount(room.value, row, channel.id)
+    const made = rowByCount(room.value, row)
     return made.ok ? ok(withRow(channel, made.value, holds)) : made
   })
 
@@ -86,22 +88,18 @@ export const deleteSites = (design: Design, channelId: string, siteIds: readonly
   return ok({ ...made.value, dimensions })
 }
 
-/** Spreads the free sites evenly between the first and the last; the outermost and locked ones stay. */
+/** Spreads the free sites evenly between the locked ones and the ends; their order along the channel is kept. */
 export const spreadSites = (design: Design, channelId: string): Edited<Design> =>
   withChannel(design, channelId, (channel) => {
-    const sorted = [...channel.sites].sort((a, b) => a.atMm - b.atMm)
-    const fixed = sorted.flatMap((site, k) => (site.locked || k === 0 || k === sorted.length - 1 ? [k] : []))
-    const at = new Map<string, number>()
-    fixed.slice(1).forEach((end, k) => {
-      const start = fixed[k] ?? 0
-      const fromMm = sorted[start]?.atMm ?? 0
-      const stepMm = ((sorted[end]?.atMm ?? 0) - fromMm) / (end - start)
-      for (let i = start + 1; i < end; i += 1) {
-        const site = sorted[i]
-        if (site !== undefined) at.set(site.id, fromMm + stepMm * (i - start))
-      }
-    })
-    return ok(placed(channel, at))
+    const [first] = channel.sites
+    if (first === undefined) return ok(channel)
+    let leastEndMm = 0
+    for (const seatId of new Set(channel.sites.map((each) => each.seatId))) {
+      const room = siteRoom(design, channel, seatId)
+      if (!room.ok) return room
+      leastEndMm = Math.max(leastEndMm, room.value.leastEndMm)
+    }
+    return ok({ ...channel, sites: spreadEvenly(channel.sites, { lengthMm: channel.lengthMm, leastEndMm }) })
   })
 
 /** Gives a channel the positions of another one's sites, in order; sites beyond the other's number are added. */
@@ -161,14 +159,6 @@ const withRow = (channel: Channel, ats: readonly number[], holds: SiteContents):
 const SAME_PLACE_MM = 0.05
 
 const sortedAts = (sites: readonly Site[]): readonly number[] => sites.map((each) => each.atMm).sort((a, b) => a - b)
-
-const placed = (channel: Channel, at: ReadonlyMap<string, number>): Channel => ({
-  ...channel,
-  sites: channel.sites.map((site) => {
-    const atMm = at.get(site.id)
-    return atMm === undefined ? site : { ...site, atMm }
-  })
-})
 
 const withSites = (
   design: Design,
