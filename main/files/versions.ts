@@ -13,8 +13,10 @@ export async function keepVersion(path: string, now: Date): Promise<void> {
   await mkdir(folder, { recursive: true })
   const stem = now.toISOString().replace(/[:.]/g, '-')
   const taken = new Set(await readdir(folder))
-  let name = `${stem}.json`
-  for (let n = 1; taken.has(name); n++) name = `${stem}-${n}.json`
+  const numbered = (n: number): string => `${stem}-${String(n).padStart(3, '0')}.json`
+  let serial = 0
+  while (taken.has(numbered(serial))) serial += 1
+  const name = numbered(serial)
   await copyFile(path, join(folder, name))
   const all = [...taken, name].filter((each) => each.endsWith('.json')).sort()
   for (const old of all.slice(0, Math.max(0, all.length - KEPT_VERSIONS))) await rm(join(folder, old), { force: true })

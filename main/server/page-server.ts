@@ -53,20 +53,22 @@ function refuse(response: ServerResponse, status: number): void {
 }
 
 /** True when the asked-for port was free; a port that is taken gives way to any free one. */
-function listen(server: Server, port: number): Promise<boolean> {
+async function listen(server: Server, port: number): Promise<boolean> {
+  if (await bind(server, port)) return true
+  if (!(await bind(server, 0))) throw new Error('no port is free on 127.0.0.1')
+  return false
+}
+
+function bind(server: Server, port: number): Promise<boolean> {
   return new Promise((resolve, reject) => {
-    const onError = (error: NodeJS.ErrnoException): void => {
-      if (error.code !== 'EADDRINUSE' && error.code !== 'EACCES') {
-        reject(error)
-        return
-      }
-      server.once('error', reject)
-      server.listen(0, '127.0.0.1', () => resolve(false))
+    const onListening = (): void => settle(() => resolve(true))
+    const onError = (error: NodeJS.ErrnoException): void =>
+      settle(() => (error.code === 'EADDRINUSE' || error.code === 'EACCES' ? resolve(false) : reject(error)))
+    const settle = (done: () => void): void => {
+      server.off('listening', onListening).off('error', onError)
+      done()
     }
-    server.once('error', onError)
-    server.listen(port, '127.0.0.1', () => {
-      server.off('error', onError)
-      resolve(true)
-    })
+    server.once('listening', onListening).once('error', onError)
+    server.listen(port, '127.0.0.1')
   })
 }

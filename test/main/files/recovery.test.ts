@@ -1,0 +1,70 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { documentArgument } from '../../../main/files/document-argument'
+import { fileIds } from '../../../main/files/file-ids'
+import { noteRecent, readRecent } from '../../../main/files/recent-files'
+import { recoveryIn } from '../../../main/files/recovery'
+
+let folder = ''
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'sillwright-recovery-'))
+})
+afterEach(() => rm(folder, { recursive: true, force: true }))
+
+describe('recovery of unsaved work', () => {
+  it('gives back what was written, newest first, until it is dropped', async () => {
+    const recovery = recoveryIn(join(folder, 'recovery'))
+    expect(await recovery.list()).toEqual([])
+    await recovery.write('one', 'Kitchen', '{"a":1}', new Date('2026-03-01T10:00:00Z'))
+    await recovery.write('two', 'Hall', '{"b":2}', new Date('2026-03-01T11:00:00Z'))
+    await recovery.write('one', 'Kitchen', '{"a":3}', new Date('2026-03-01T12:00:00Z'))
+    expect(await recovery.list()).toEqual([
+      { key: 'one', name: 'Kitchen', text: '{"a":3}', changedAt: '2026-03-01T12:00:00.000Z' },
+      { key: 'two', name: 'Hall', text: '{"b":2}', changedAt: '2026-03-01T11:00:00.000Z' }
+    ])
+    await recovery.drop('one')
+    await recovery.drop('never-there')
+    expect((await recovery.list()).map((each) => each.key)).toEqual(['two'])
+  })
+
+  it('passes over a record that was cut off', async () => {
+    const recovery = recoveryIn(folder)
+    await recovery.write('one', 'Kitchen', '{}', new Date('2026-03-01T10:00:00Z'))
+    await writeFile(join(folder, 'torn.json'), '{"key":"torn","na')
+    expect((await recovery.list()).map((each) => each.key)).toEqual(['one'])
+  })
+})
+
+describe('recent files', () => {
+  it('are listed newest first, each once, a dozen at most', async () => {
+    const list = join(folder, 'recent.json')
+    for (let n = 0; n < 15; n++) await noteRecent(list, { path: `/sills/${n}.json`, kind: 'design' })
+    await noteRecent(list, { path: '/sills/10.json', kind: 'design' })
+    const recent = await readRecent(list)
+    expect(recent).toHaveLength(12)
+    expect(recent.slice(0, 2).map((each) => each.path)).toEqual(['/sills/10.json', '/sills/14.json'])
+  })
+
+  it('start afresh where the list cannot be read', async () => {
+    await writeFile(join(folder, 'recent.json'), '[{"path":7}]')
+    expect(await readRecent(join(folder, 'recent.json'))).toEqual([])
+  })
+})
+
+describe('names for files', () => {
+  it('stand for one path each and for no path that was not handed out', () => {
+    const ids = fileIds()
+    const sill = ids.of('/sills/kitchen.json')
+    expect(ids.of('/sills/kitchen.json')).toBe(sill)
+    expect(ids.of('/sills/hall.json')).not.toBe(sill)
+    expect(ids.path(sill)).toBe('/sills/kitchen.json')
+    expect(ids.path('/etc/passwd')).toBeNull()
+  })
+
+  it('are found on a command line among its switches', () => {
+    expect(documentArgument(['--flag', '.', 'My sill.Sillwright.json'])).toBe('My sill.Sillwright.json')
+    expect(documentArgument(['.', '--open=x.sillwright.json', 'notes.json'])).toBeNull()
+  })
+})
