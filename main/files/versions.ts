@@ -12,12 +12,11 @@ export async function keepVersion(path: string, now: Date): Promise<void> {
   const folder = versionsFolder(path)
   await mkdir(folder, { recursive: true })
   const stem = now.toISOString().replace(/[:.]/g, '-')
-  const taken = new Set(await readdir(folder))
-  const numbered = (n: number): string => `${stem}-${String(n).padStart(3, '0')}.json`
-  let serial = 0
-  while (taken.has(numbered(serial))) serial += 1
-  const name = numbered(serial)
+  const before = (await readdir(folder)).filter((each) => each.endsWith('.json')).sort()
+  const last = before.filter((each) => each.startsWith(stem)).at(-1)
+  const serial = last === undefined ? 0 : Number(last.slice(stem.length + 1, -'.json'.length)) + 1
+  const name = `${stem}-${String(serial).padStart(3, '0')}.json`
   await copyFile(path, join(folder, name))
-  const all = [...taken, name].filter((each) => each.endsWith('.json')).sort()
+  const all = [...before, name]
   for (const old of all.slice(0, Math.max(0, all.length - KEPT_VERSIONS))) await rm(join(folder, old), { force: true })
 }

@@ -1,7 +1,8 @@
-import { chmod, mkdir, mkdtemp, readdir, readFile, rm, symlink, truncate, writeFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, truncate, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { fileProblem } from '../../../main/files/file-problem'
 import { DOCUMENT_LIMIT, readDocument, stampOf } from '../../../main/files/read-document'
 import { saveDocument } from '../../../main/files/save-document'
 import { saveFile } from '../../../main/files/save-file'
@@ -68,11 +69,16 @@ describe('saving a document', () => {
     })
   })
 
-  it.runIf(process.getuid?.() !== 0)('says that a folder may not be written to', async () => {
-    await chmod(folder, 0o500)
-    const saved = await saveFile(at('sill.json'), 'new')
-    await chmod(folder, 0o700)
-    expect(saved).toEqual({ ok: false, problem: { code: 'no-permission', about: 'sill.json' } })
+  it.each([
+    ['EACCES', 'no-permission'],
+    ['EPERM', 'no-permission'],
+    ['EROFS', 'no-permission'],
+    ['ENOSPC', 'disk-full'],
+    ['EDQUOT', 'disk-full'],
+    ['EIO', 'failed']
+  ])('says what a system error %s means for the file', (code, meant) => {
+    const error = Object.assign(new Error(code), { code })
+    expect(fileProblem(error, '/sills/kitchen.json')).toEqual({ code: meant, about: 'kitchen.json' })
   })
 })
 
