@@ -1,4 +1,4 @@
-// `npm test`: every check in turn. `--prove` runs the long proofs at their full counts, `--bench` the measurements.
+// `npm test`: every check in turn. `--prove` runs the long proofs at their full counts.
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { performance } from 'node:perf_hooks'
@@ -13,9 +13,7 @@ const extra = process.argv.slice(2)
 const results = []
 
 if (!ensureInstalled()) process.exit(1)
-if (extra.includes('--bench')) {
-  needs(vitest('test/bench/vitest.config.ts'), 'bench')
-} else if (extra.includes('--prove')) {
+if (extra.includes('--prove')) {
   needs(vitest('test/vitest.config.ts'), 'proofs at full count', { SILLWRIGHT_PROVE: '1' })
 } else {
   needs(['node_modules/typescript/bin/tsc', '-b'], 'types')

@@ -1,0 +1,98 @@
+import { readFile } from 'node:fs/promises'
+import { createRequire } from 'node:module'
+import { fileURLToPath } from 'node:url'
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import { type RunningPage, startPageServer } from '../../main/server/page-server'
+
+const built = fileURLToPath(new URL('../../out/renderer', import.meta.url))
+const axeSource = readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+/** Quiet on a closed network, and no sandbox of its own where it runs as root. */
+const switches = [
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])
+]
+
+export interface Look {
+  readonly width?: number
+  readonly height?: number
+  readonly colours?: 'light' | 'dark'
+  readonly forcedColours?: boolean
+  /** Leave the browser's own file dialogs in place: nobody can answer them in a test, so by default files are downloaded. */
+  readonly fileDialogs?: boolean
+}
+
+/** One served copy of the built page and one browser, shared by the tests of a file. */
+export interface Bench {
+  readonly open: (look?: Look) => Promise<OpenPage>
+  readonly close: () => Promise<void>
+}
+
+export interface OpenPage {
+  readonly page: Page
+  readonly context: BrowserContext
+  /** Errors on the console, uncaught errors and policy violations (workers' too), in order. */
+  readonly complaints: readonly string[]
+  readonly close: () => Promise<void>
+}
+
+export async function setUpBench(): Promise<Bench> {
+  const executablePath = process.env.SILLWRIGHT_BROWSER
+  if (executablePath === undefined) throw new Error('SILLWRIGHT_BROWSER names no browser: run npm test')
+  const server = await startPageServer(built, 0)
+  const browser = await chromium.launch({ executablePath, args: switches })
+  return {
+    open: (look = {}) => openPage(browser, server, look),
+    close: async () => {
+      await browser.close()
+      await server.close()
+    }
+  }
+}
+
+async function openPage(browser: Browser, server: RunningPage, look: Look): Promise<OpenPage> {
+  const context = await browser.newContext({
+    viewport: { width: look.width ?? 1440, height: look.height ?? 900 },
+    colorScheme: look.colours ?? 'light',
+    forcedColors: look.forcedColours ? 'active' : 'none',
+    acceptDownloads: true
+  })
+  if (look.fileDialogs !== true) {
+    await context.addInitScript(() => {
+      for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(globalThis, name)
+    })
+  }
+  const complaints: string[] = []
+  const page = await context.newPage()
+  page.on('console', (message) => {
+    if (message.type() === 'error' || /Content Security Policy|React/.test(message.text()))
+      complaints.push(message.text())
+  })
+  page.on('pageerror', (error) => complaints.push(String(error)))
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) =>
+      console.error(`Content Security Policy: ${event.violatedDirective} ${event.blockedURI}`)
+    )
+  })
+  await page.goto(server.address)
+  return { page, context, complaints, close: () => context.close() }
+}
+
+/** What axe-core finds on the page as it stands: rule and the elements it names. */
+export async function accessibilityFindings(page: Page): Promise<readonly string[]> {
+  await page.evaluate(await axeSource)
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: {
+        run: () => Promise<{ violations: { id: string; nodes: { target: unknown; failureSummary: string }[] }[] }>
+      }
+    }
+    const { violations } = await axe.run()
+    return violations.flatMap((rule) => rule.nodes.map((node) => `${rule.id}: ${node.target} ${node.failureSummary}`))
+  })
+}
