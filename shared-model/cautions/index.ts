@@ -1,1 +1,8 @@
 export type { Caution, SignalWord } from './caution'
+export { stepsOf, withCautions } from './caution-steps'
+export type { CautionEntry } from './cautions-for'
+export { CAUTIONS, cautionsFor } from './cautions-for'
+export type { Condition } from './condition'
+export { holds } from './condition'
+export type { CautionChannel, CautionFacts, FactName, FactValue } from './facts'
+export { cautionFacts } from './facts'

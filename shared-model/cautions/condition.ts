@@ -1,0 +1,47 @@
+import type { CautionFacts, FactName, FactValue } from './facts'
+
+/** When a caution holds, over named facts. There is no "not": more possible values never take a caution away. */
+export type Condition =
+  | { readonly all: readonly Condition[] }
+  | { readonly any: readonly Condition[] }
+  | { readonly fact: FactName; readonly op: Comparison; readonly value: FactValue | readonly FactValue[] }
+
+type Comparison = '==' | '!=' | '<' | '<=' | '>' | '>=' | 'in' | 'has' | 'hasAny'
+
+/**
+ * Whether a condition holds. A fact is the list of the values it may have: one where it is known, several where it is not;
+ * a comparison holds when any of them would make it hold, so that not knowing counts as the careful answer.
+ */
+export const holds = (condition: Condition, facts: CautionFacts): boolean => {
+  if ('all' in condition) return condition.all.every((each) => holds(each, facts))
+  if ('any' in condition) return condition.any.some((each) => holds(each, facts))
+  return facts[condition.fact].some((value) => compares(value, condition.op, condition.value))
+}
+
+const compares = (value: FactValue, op: Comparison, wanted: FactValue | readonly FactValue[]): boolean => {
+  const list = Array.isArray(wanted) ? wanted : [wanted]
+  switch (op) {
+    case '==':
+    case 'has':
+    case 'in':
+    case 'hasAny':
+      return list.includes(value)
+    case '!=':
+      return !list.includes(value)
+    default:
+      return typeof value === 'number' && typeof wanted === 'number' && inOrder(value, op, wanted)
+  }
+}
+
+const inOrder = (value: number, op: '<' | '<=' | '>' | '>=', wanted: number): boolean => {
+  switch (op) {
+    case '<':
+      return value < wanted
+    case '<=':
+      return value <= wanted
+    case '>':
+      return value > wanted
+    case '>=':
+      return value >= wanted
+  }
+}
