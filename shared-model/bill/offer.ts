@@ -27,8 +27,12 @@ export interface PackOffer {
   readonly name: string
   readonly packSize: number
   readonly offer: PricedOffer
+  /** From this many packs on, each pack of the order at this price; a seller takes several orders, so a dearer break never binds. */
   readonly breaks: readonly { readonly fromPacks: number; readonly priceMinor: number }[]
+  /** Least order in packs; 0 and 1 mean the same. */
   readonly leastPacks: number
+  /** ISO 4217; left out: the shop's own. */
+  readonly currency?: string
 }
 
 /** On the shelf already, left from an earlier batch. */
@@ -36,4 +40,6 @@ export interface ShelfItem {
   readonly need: NeedKind
   readonly partId: string
   readonly amount: number
+  /** What that amount was bought for; left out: paid for already, worth nothing to this batch. */
+  readonly worthMinor?: number
 }

@@ -1,0 +1,95 @@
+import { failed, ok, type Result } from '../outcome'
+import type { Bill, BillLine } from './bill'
+import type { BillInput, BillShop } from './bill-input'
+import { MOST_CEMENT_OUTSIDE_MM } from './cement-joints'
+import { billProblem } from './check-bill'
+import type { BillFinding, BillProblem } from './codes'
+import { needsOf } from './needs-of'
+import { packLine } from './pack-line'
+import { priceAgeFindings } from './price-age'
+import { oldest, sheetLine, stockLine } from './stock-line'
+
+/**
+ * The bill of a batch: what it needs, what to buy, what each line costs and what of it the batch uses. A missing price makes the
+ * line and the totals null, never zero.
+ */
+export function billOf(
+  input: BillInput,
+  shop: BillShop
+): Result<{ readonly bill: Bill; readonly findings: readonly BillFinding[] }, BillProblem> {
+  const problem = billProblem(input, shop)
+  if (problem !== null) return failed(problem)
+  const lines: BillLine[] = []
+  for (const need of needsOf(input)) {
+    if (need.need === 'stock') lines.push(stockLine(need, input, shop))
+    else if (need.need === 'sheet') lines.push(sheetLine(need, input, shop))
+    else {
+      const line = packLine(need, shop)
+      if (!line.ok) return line
+      lines.push(line.value)
+    }
+  }
+  const bill: Bill = {
+    currency: shop.currency,
+    quantity: input.quantity,
+    lines,
+    totalMinor: sumOrNull(lines.map((line) => line.totalMinor)),
+    usedMinor: sumOrNull(lines.map((line) => line.usedMinor)),
+    restMinor: sumOrNull(lines.map((line) => line.restMinor)),
+    oldestPriceOn: oldest(lines.map((line) => line.oldestPriceOn)),
+    missing: missingOf(input, lines)
+  }
+  return ok({ bill, findings: [...missingFindings(bill, shop), ...ageFindings(bill, shop), ...cementFindings(input)] })
+}
+
+const sumOrNull = (amounts: readonly (number | null)[]): number | null =>
+  amounts.reduce<number | null>((sum, amount) => (sum === null || amount === null ? null : sum + amount), 0)
+
+function missingOf(input: BillInput, lines: readonly BillLine[]): Bill['missing'] {
+  const unpriced = lines
+    .filter((line) => line.totalMinor === null)
+    .map(({ need, partId, name }) => ({ need, partId, name }))
+  // Collars that no sheet on offer holds are missing without a line of their own.
+  const uncut = (input.rings?.uncut ?? []).filter((need) => need.count > 0)
+  const nameOf = (id: string) =>
+    [...(input.rings?.needs ?? []), ...(input.rings?.plates ?? [])].find((n) => n.id === id)?.name
+  return [
+    ...unpriced,
+    ...uncut.map((n) => ({ need: 'sheet' as const, partId: n.needId, name: nameOf(n.needId) ?? n.needId }))
+  ]
+}
+
+function missingFindings(bill: Bill, shop: BillShop): readonly BillFinding[] {
+  if (bill.missing.length === 0) return []
+  const offers = [...shop.stock, ...shop.sheets, ...shop.offers]
+  // A shop without any price has not begun to price: said once, as a note.
+  if (offers.every((one) => one.offer.priceMinor === null)) {
+    const where = { field: 'offers' }
+    return [{ code: 'prices-none', severity: 'note', figures: { lines: bill.missing.length }, where }]
+  }
+  return bill.missing.map((thing) => ({
+    code: 'price-missing',
+    severity: 'stop',
+    figures: thing,
+    where: {
+      partId: thing.partId,
+      field: thing.need === 'stock' || thing.need === 'sheet' ? `${thing.need}` : 'offers'
+    }
+  }))
+}
+
+const ageFindings = (bill: Bill, shop: BillShop): readonly BillFinding[] =>
+  bill.lines.flatMap((line) => priceAgeFindings(line, shop.on, shop.priceAgeDays))
+
+const cementFindings = (input: BillInput): readonly BillFinding[] =>
+  input.channels.flatMap((channel) =>
+    channel.joints
+      .filter((joint) => joint.method === 'solvent-cement' && joint.outsideMm > MOST_CEMENT_OUTSIDE_MM + 0.5)
+      .map((joint) => ({
+        code: 'cement-size-unlisted',
+        severity: 'note',
+        figures: { outsideMm: joint.outsideMm, mostMm: MOST_CEMENT_OUTSIDE_MM },
+        where: { channelId: channel.channelId },
+        source: 'cement-joints'
+      }))
+  )
