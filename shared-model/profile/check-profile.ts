@@ -9,16 +9,16 @@ const LEAST_WALL_MM = 0.1
 /** Everything about a profile that cannot be: each with its field and both bounds. Empty where it can be worked with. */
 export function checkProfile(profile: Profile): readonly ProfileProblem[] {
   const shortMm = Math.min(profile.widthMm, profile.heightMm)
-  const problems: (ProfileProblem | null)[] = [size(profile, 'width'), size(profile, 'height'), notRound(profile)]
-  if (problems.every((problem) => problem === null)) {
-    problems.push(
-      wall(profile, 'average', profile.averageWallMm, shortMm / 2),
-      wall(profile, 'least', profile.leastWallMm, Math.min(shortMm / 2, profile.averageWallMm)),
-      bounded(profile, 'corner-radius-outside', 'cornerRadiusMm', profile.cornerRadiusMm, 0, shortMm / 2),
-      bounded(profile, 'outside-tolerance-outside', 'outsideToleranceMm', profile.outsideToleranceMm, 0, shortMm / 4)
-    )
-  }
-  return problems.filter((problem) => problem !== null)
+  const sizes = [size(profile, 'width'), size(profile, 'height'), notRound(profile)].filter(
+    (problem) => problem !== null
+  )
+  if (sizes.length > 0) return sizes
+  return [
+    wall(profile, 'average', profile.averageWallMm, shortMm / 2),
+    wall(profile, 'least', profile.leastWallMm, Math.min(shortMm / 2, profile.averageWallMm)),
+    bounded(profile, 'corner-radius-outside', 'cornerRadiusMm', profile.cornerRadiusMm, 0, shortMm / 2),
+    bounded(profile, 'outside-tolerance-outside', 'outsideToleranceMm', profile.outsideToleranceMm, 0, shortMm / 4)
+  ].filter((problem) => problem !== null)
 }
 
 const outside = (value: number, least: number, most: number): boolean => !(value >= least && value <= most)
