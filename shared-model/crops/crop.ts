@@ -19,5 +19,7 @@ export interface Crop {
   /** Start volume per plant below which the plan says a note; null: not found. */
   readonly startLitres: number | null
   readonly edible: boolean
+  /** What published sources say against each other about this crop; shown, never settled here. */
+  readonly conflicts: readonly string[]
   readonly evidence: EvidenceByField
 }

@@ -1,8 +1,6 @@
 export type { Catalogue, CatalogueKind } from './catalogue'
 export { CATALOGUE, cataloguePart, unmeasuredFields } from './catalogue'
 export { checkClosure, checkCollar, checkCup, checkPlantCollar, checkRiser, checkSaw } from './check-part'
-export type { ClosureReason, ClosureVerdict } from './closure-holds'
-export { closureHolds } from './closure-holds'
 export type { PartsProblem, PartsProblemCodes } from './codes'
 export type { CollarRing } from './collar-ring'
 export { collarRing } from './collar-ring'

@@ -1,3 +1,7 @@
+import { billSources } from './entries/bill'
+import { cautionSources } from './entries/cautions'
+import { benchCautionSources } from './entries/cautions-bench'
+import { cropsSources } from './entries/crops'
 import { foundationSources } from './entries/foundation'
 import type { SourceEntry } from './source-entry'
 
@@ -5,6 +9,10 @@ export type { SourceEntry } from './source-entry'
 
 /** The register: every room's entries put together, by id. */
 export const SOURCES: Readonly<Record<string, SourceEntry>> = {
+  ...billSources,
+  ...benchCautionSources,
+  ...cautionSources,
+  ...cropsSources,
   ...foundationSources
 }
 

@@ -36,11 +36,13 @@ export function parseMoney(text: string, currency: string, decimalMark: DecimalM
 const MOST_MINOR = 1e12
 
 /** Whole minor units as `12.50 USD`, without an Intl table; a code that is not known is shown with two digits. */
-export function showMoney(minor: number, currency: string, decimalMark: DecimalMark): string {
-  const digits = minorUnitDigits(currency) ?? 2
+export const showMoney = (minor: number, currency: string, decimalMark: DecimalMark): string =>
+  `${showMinor(minor, minorUnitDigits(currency) ?? 2, decimalMark)} ${currency}`
+
+/** The bare figure of an amount in whole minor units, with as many decimals as its currency has digits. */
+export function showMinor(minor: number, digits: number, decimalMark: DecimalMark): string {
   const whole = roundRatio(ratioFromDecimal(minor), 'half-even')
   const figures = String(Math.abs(whole)).padStart(digits + 1, '0')
-  const units = figures.slice(0, figures.length - digits)
   const part = digits === 0 ? '' : decimalMark + figures.slice(-digits)
-  return `${whole < 0 ? '-' : ''}${units}${part} ${currency}`
+  return `${whole < 0 ? '-' : ''}${figures.slice(0, figures.length - digits)}${part}`
 }
