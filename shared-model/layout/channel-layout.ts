@@ -1,4 +1,5 @@
 import type { Section } from '../profile'
+import type { ServiceOpening } from './layout'
 
 /** A rectangle on the sill, lower left corner and size. */
 export interface Outline {
@@ -11,6 +12,7 @@ export interface Outline {
 export interface HoleAt {
   readonly id: string
   readonly kind: 'site' | 'opening'
+  readonly face: ServiceOpening['face']
   /** From the datum end. */
   readonly atMm: number
   readonly diameterMm: number

@@ -76,6 +76,7 @@ export type OpeningKind = 'fill-port' | 'overflow' | 'drain' | 'level-sight' | '
 export interface ServiceOpening {
   readonly id: string
   readonly kind: OpeningKind
+  /** Front is to the right of the way the channel runs from its datum end: the room side of one that runs with the sill. */
   readonly face: 'top' | 'front' | 'back' | 'bottom' | 'datum-end' | 'far-end'
   /** From the datum end; of no meaning on an end face. */
   readonly atMm: number

@@ -1,0 +1,94 @@
+import type { LaidOut } from './channel-findings'
+import type { ChannelLayout, Outline } from './channel-layout'
+import type { LayoutFinding } from './codes'
+import type { Obstacle, Sill } from './layout'
+
+/** Overlaps smaller than this count as touching, mm. */
+const TOUCH_MM = 0.01
+
+/** Clashes of channels with each other and with obstacles, by their overall outlines, and canopies that overlap. */
+export function betweenChannels(laid: readonly LaidOut[], sill: Sill): readonly LayoutFinding[] {
+  const found: LayoutFinding[] = []
+  laid.forEach((a, i) => {
+    for (const b of laid.slice(i + 1)) {
+      const overlapMm = overlap(a.layout.outline, b.layout.outline)
+      if (overlapMm > TOUCH_MM && heightsMeet(a.layout, b.layout)) {
+        found.push({
+          code: 'channels-clash',
+          severity: 'stop',
+          figures: { other: a.channel.name, overlapMm },
+          where: {
+            channelId: b.channel.id,
+            field: `channels.${b.channel.id}.${movesAlong(b.layout.outline, a.layout.outline)}`
+          }
+        })
+      }
+    }
+    for (const obstacle of sill.obstacles) found.push(...obstacleClash(a, obstacle))
+  })
+  found.push(...canopyOverlaps(laid))
+  return found
+}
+
+/** How far two rectangles reach into each other: the shorter of the two ways out; 0 or less when apart. */
+export function overlap(a: Outline, b: Outline): number {
+  const x = Math.min(a.xMm + a.lengthMm, b.xMm + b.lengthMm) - Math.max(a.xMm, b.xMm)
+  const y = Math.min(a.yMm + a.depthMm, b.yMm + b.depthMm) - Math.max(a.yMm, b.yMm)
+  return Math.min(x, y)
+}
+
+function heightsMeet(a: ChannelLayout, b: ChannelLayout): boolean {
+  return a.standsMm < b.standsMm + b.section.heightMm && b.standsMm < a.standsMm + a.section.heightMm
+}
+
+function movesAlong(moving: Outline, other: Outline): 'xMm' | 'yMm' {
+  const x = Math.min(moving.xMm + moving.lengthMm, other.xMm + other.lengthMm) - Math.max(moving.xMm, other.xMm)
+  const y = Math.min(moving.yMm + moving.depthMm, other.yMm + other.depthMm) - Math.max(moving.yMm, other.yMm)
+  return x < y ? 'xMm' : 'yMm'
+}
+
+function obstacleClash({ channel, layout }: LaidOut, obstacle: Obstacle): readonly LayoutFinding[] {
+  const overlapMm = overlap(layout.outline, obstacle)
+  if (overlapMm <= TOUCH_MM || layout.standsMm >= obstacle.heightMm) return []
+  return [
+    {
+      code: 'obstacle-clash',
+      severity: 'stop',
+      figures: { obstacle: obstacle.name, overlapMm },
+      where: { channelId: channel.id, field: `channels.${channel.id}.${movesAlong(layout.outline, obstacle)}` }
+    }
+  ]
+}
+
+/** One note for each channel whose canopies reach into those of its neighbours (or its own), with the worst pair. */
+function canopyOverlaps(laid: readonly LaidOut[]): readonly LayoutFinding[] {
+  const all = laid
+    .flatMap(({ channel, layout }) => layout.canopies.map((c) => ({ ...c, channelId: channel.id })))
+    .sort((a, b) => a.xMm - b.xMm)
+  const widest = all.reduce((most, c) => Math.max(most, c.radiusMm), 0)
+  const worst = new Map<string, { pairs: number; overlapMm: number; share: number; siteId: string }>()
+  for (const [i, a] of all.entries()) {
+    for (let j = i + 1; j < all.length; j += 1) {
+      const b = all[j]
+      if (!b || b.xMm - a.xMm >= a.radiusMm + widest) break
+      const reachMm = a.radiusMm + b.radiusMm
+      const overlapMm = reachMm - Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm)
+      // A tenth of the reach is leaf against leaf, which plants bear.
+      if (overlapMm <= reachMm * 0.1) continue
+      const held = worst.get(a.channelId)
+      const share = overlapMm / reachMm
+      if (!held) worst.set(a.channelId, { pairs: 1, overlapMm, share, siteId: a.siteId })
+      else {
+        held.pairs += 1
+        if (overlapMm > held.overlapMm) Object.assign(held, { overlapMm, share, siteId: a.siteId })
+      }
+    }
+  }
+  return [...worst].map(([channelId, { pairs, overlapMm, share, siteId }]) => ({
+    code: 'canopies-overlap',
+    severity: 'note',
+    figures: { pairs, overlapMm, share },
+    where: { channelId, siteId, field: `channels.${channelId}.sites.${siteId}.atMm` },
+    source: 'canopy-overlap'
+  }))
+}
