@@ -27,10 +27,27 @@ export interface Interface {
   readonly topMm: number
   /** Held when turned over. */
   readonly held: boolean
+  /** Kept from sliding sideways, by its own seat or by what hangs through it. */
+  readonly located: boolean
+}
+
+/** A body of revolution that takes up room in the channel: what lies between two heights. Diameters in mm. */
+export interface Solid {
+  readonly fromMm: number
+  readonly toMm: number
+  readonly lowerOutsideMm: number
+  readonly upperOutsideMm: number
+  /** The part of it that solution enters, as a share of the inside. */
+  readonly floodedShare: number
+  readonly lowerInsideMm: number
+  readonly upperInsideMm: number
+  /** The inside begins this far above `fromMm` (a closed bottom's thickness). */
+  readonly insideFromMm: number
 }
 
 export interface SeatFit {
   readonly siteId: string
+  readonly seatId: string
   readonly holeMm: number
   readonly interfaces: readonly Interface[]
   /** Underside of the plant's cup. */
@@ -42,6 +59,12 @@ export interface SeatFit {
   readonly hold: Hold
   /** Seals when the channel is filled above the face's underside. */
   readonly seals: boolean
+  /** Widest rim of the stack at or above the face: what neighbours must clear. */
+  readonly widestMm: number
+  readonly solids: readonly Solid[]
+  /** Mass of the parts in the stack, dry, and the height of its centre above the inside floor. */
+  readonly massG: number
+  readonly massAtMm: number
 }
 
 export interface SawOption {

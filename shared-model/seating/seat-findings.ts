@@ -1,0 +1,229 @@
+import type { Where } from '../outcome'
+import type { HoleSaw } from '../parts'
+import { pipeStrip, saddleGap, sawDepthOnPipe } from '../profile'
+import { mm } from '../units'
+import { type Body, bodyOf, taperTangent } from './body'
+import type { SeatingFinding } from './codes'
+import type { Face } from './face'
+import type { Interface, SeatFit } from './fit'
+import { FRICTION_DEG, FRICTION_TANGENT, LAND_LEAST_MM, PIPE_STRIP_LEAST_MM } from './limits'
+import type { PartIndex } from './part-index'
+import { holeRange, sawAdvice } from './saw-advice'
+import type { Seat } from './seat'
+
+/** A bottom this little below the floor just touches it, mm. */
+const FLOOR_TOUCH_MM = 0.05
+
+/** What is to be minded about one seat in one channel, each with its figures, limit, source and, where there is one, cure. */
+export function seatFindings(
+  channelId: string,
+  seat: Seat,
+  fit: SeatFit,
+  face: Face,
+  index: PartIndex,
+  saws: readonly HoleSaw[]
+): readonly SeatingFinding[] {
+  const found: SeatingFinding[] = []
+  const where: Where = { channelId, seatId: seat.id, field: `seats.${seat.id}.sawId` }
+  fit.interfaces.forEach((part, i) => {
+    const item = seat.stack[i]
+    const body = item && bodyOf(item, index)
+    if (body) found.push(...interfaceFindings(part, body, seat, face, index, saws, where))
+  })
+  if (fit.floorClearanceMm < -FLOOR_TOUCH_MM) {
+    found.push({
+      code: 'reaches-floor',
+      severity: 'stop',
+      figures: { part: nameOf(fit.lowestPartId, seat, index), shortMm: -fit.floorClearanceMm },
+      where: { ...where, partId: fit.lowestPartId, field: `seats.${seat.id}.stack` },
+      source: 'seat-geometry'
+    })
+  }
+  if (face.outsideRadiusMm !== null) found.push(...pipeFindings(seat, fit, face, face.outsideRadiusMm, index, where))
+  return found
+}
+
+function interfaceFindings(
+  part: Interface,
+  body: Body,
+  seat: Seat,
+  face: Face,
+  index: PartIndex,
+  saws: readonly HoleSaw[],
+  place: Where
+): readonly SeatingFinding[] {
+  const where = { ...place, partId: part.partId }
+  const onFace = part.on === 'face'
+  const found: SeatingFinding[] = []
+  switch (part.hold) {
+    case 'drops-through':
+      found.push({
+        code: 'part-drops-through',
+        severity: 'stop',
+        figures: { part: body.name, openingMm: part.openingMm, rimMm: body.rimMm },
+        where,
+        source: 'seat-geometry',
+        ...onlySaw(onFace, seat, face, index, saws)
+      })
+      break
+    case 'does-not-enter': {
+      const least = saws
+        .filter((s) => s.diameterMm + s.oversizeMm > body.lowerMm)
+        .sort((a, b) => a.diameterMm - b.diameterMm)[0]
+      found.push({
+        code: 'part-does-not-enter',
+        severity: 'stop',
+        figures: {
+          part: body.name,
+          openingMm: part.openingMm,
+          bottomMm: body.lowerMm,
+          saw: onFace ? (least?.name ?? '') : '',
+          leastMm: onFace && least ? least.diameterMm : body.lowerMm
+        },
+        where,
+        source: 'seat-geometry',
+        ...onlySaw(onFace, seat, face, index, saws)
+      })
+      break
+    }
+    case 'stands-on-face':
+      if (!part.located) {
+        found.push({
+          code: 'seat-not-located',
+          severity: 'warn',
+          figures: { part: body.name, openingMm: part.openingMm },
+          where,
+          source: 'seat-geometry'
+        })
+      }
+      break
+    case 'wedges':
+      if (taperTangent(body) >= FRICTION_TANGENT) {
+        const halfAngleDeg = (Math.atan(taperTangent(body)) * 180) / Math.PI
+        found.push({
+          code: 'taper-slips',
+          severity: 'note',
+          figures: { part: body.name, halfAngleDeg, frictionDeg: FRICTION_DEG },
+          where,
+          source: 'friction-angle'
+        })
+      }
+      break
+    default:
+      break
+  }
+  const rests = part.hold === 'hangs-on-rim' || part.hold === 'stands-on-face'
+  if (rests && part.landMm !== null && part.landMm < LAND_LEAST_MM) {
+    found.push({
+      code: 'land-thin',
+      severity: 'warn',
+      figures: { part: body.name, landMm: part.landMm, leastMm: LAND_LEAST_MM },
+      where,
+      source: 'rim-land-least',
+      ...onlySaw(onFace, seat, face, index, saws)
+    })
+  }
+  if (rests && onFace && face.outsideRadiusMm === null && body.rimMm > face.flatMm) {
+    found.push({
+      code: 'land-past-flat',
+      severity: 'warn',
+      figures: { part: body.name, rimMm: body.rimMm, flatMm: face.flatMm },
+      where,
+      source: 'seat-geometry'
+    })
+  }
+  return found.concat(onFace ? noSawFits(part, seat, face, index, saws, where) : [])
+}
+
+/** Named only where the hole as it is does not seat the part and no saw at hand would. */
+function noSawFits(
+  part: Interface,
+  seat: Seat,
+  face: Face,
+  index: PartIndex,
+  saws: readonly HoleSaw[],
+  where: Where
+): readonly SeatingFinding[] {
+  if (part.hold !== 'drops-through' && part.hold !== 'does-not-enter') return []
+  if (sawAdvice(seat, face, index, saws).options.length > 0) return []
+  const range = holeRange(seat, index)
+  if (!range) return []
+  return [
+    {
+      code: 'no-saw-fits',
+      severity: 'note',
+      figures: { seat: seat.name, leastMm: range.least, mostMm: range.most },
+      where,
+      source: 'seat-geometry'
+    }
+  ]
+}
+
+/** The change that clears it, where one saw at hand does and only one. */
+function onlySaw(
+  onFace: boolean,
+  seat: Seat,
+  face: Face,
+  index: PartIndex,
+  saws: readonly HoleSaw[]
+): { readonly fix?: { readonly field: string; readonly value: string } } {
+  if (!onFace) return {}
+  const { options } = sawAdvice(seat, face, index, saws)
+  const [only] = options
+  return only && options.length === 1 ? { fix: { field: `seats.${seat.id}.sawId`, value: only.sawId } } : {}
+}
+
+function pipeFindings(
+  seat: Seat,
+  fit: SeatFit,
+  face: Face,
+  outsideRadiusMm: number,
+  index: PartIndex,
+  where: Where
+): readonly SeatingFinding[] {
+  const found: SeatingFinding[] = []
+  const first = fit.interfaces[0]
+  const item = seat.stack[0]
+  const body = item && bodyOf(item, index)
+  const gap = saddleGap(mm(outsideRadiusMm), mm(fit.holeMm))
+  if (first && body && gap.ok && (first.hold === 'hangs-on-rim' || first.hold === 'stands-on-face')) {
+    const atRim = saddleGap(
+      mm(outsideRadiusMm),
+      mm(Math.min(body.ring ? body.rimMm : Math.max(body.rimMm, body.lowerMm), 2 * outsideRadiusMm))
+    )
+    found.push({
+      code: 'saddle-gap',
+      severity: 'note',
+      figures: { gapMm: gap.value, atRimMm: atRim.ok ? atRim.value : outsideRadiusMm },
+      where,
+      source: 'saddle-geometry'
+    })
+  }
+  const saw = index.saws.get(seat.sawId)
+  const need = sawDepthOnPipe(mm(outsideRadiusMm), mm(face.wallMm), mm(fit.holeMm))
+  if (saw && need.ok && need.value > saw.depthMm) {
+    found.push({
+      code: 'saw-too-shallow',
+      severity: 'stop',
+      figures: { saw: saw.name, needMm: need.value, depthMm: saw.depthMm },
+      where,
+      source: 'saddle-geometry'
+    })
+  }
+  const stripMm = pipeStrip(mm(outsideRadiusMm), mm(fit.holeMm))
+  if (stripMm < PIPE_STRIP_LEAST_MM) {
+    found.push({
+      code: 'pipe-strip-thin',
+      severity: 'warn',
+      figures: { stripMm, leastMm: PIPE_STRIP_LEAST_MM },
+      where,
+      source: 'pipe-strip-least'
+    })
+  }
+  return found
+}
+
+function nameOf(partId: string, seat: Seat, index: PartIndex): string {
+  const item = seat.stack.find((s) => s.partId === partId)
+  return (item && bodyOf(item, index)?.name) ?? partId
+}
