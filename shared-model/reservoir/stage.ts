@@ -4,6 +4,17 @@ export type Stage = (typeof STAGES)[number]
 /** Air gap wanted at each stage; negative: the cup stands that deep in the solution. */
 export type StageGaps = Readonly<Record<Stage, number>>
 
+/**
+ * Gaps to start from, mm. Unrooted: pots 13 to 30 mm in the solution, 20 in the middle. Rooting: the pot's bottom at the
+ * surface. Rooted: 1 in for young plants. Full: 2 in for larger ones. The grower may change them.
+ * @source immersion-at-planting
+ * @source air-gap-water-culture
+ */
+export const DEFAULT_STAGE_GAPS: StageGaps = { unrooted: -20, rooting: 0, rooted: 25.4, full: 50.8 }
+
+/** Share of the start volume left at the end of a crop: under 10 % by one source, 17 % by a trial. @source end-of-crop */
+export const DEFAULT_END_SHARE = 0.15
+
 export interface WaterPlan {
   readonly stage: Stage
   readonly stageGapsMm: StageGaps

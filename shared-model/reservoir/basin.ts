@@ -1,0 +1,109 @@
+import type { Channel, ChannelLayout, Sill } from '../layout'
+import { boreOf, type Section } from '../profile'
+import type { SeatFit, Solid } from '../seating'
+
+/**
+ * The water body of one channel: its bore between the closures, how it lies, and what stands in it. Levels are above the
+ * inside floor at the deepest point of the bore.
+ */
+export interface Basin {
+  readonly section: Section
+  readonly insideHeightMm: number
+  readonly wetFromMm: number
+  readonly wetLengthMm: number
+  /** Rise of the floor for each mm away from the datum end. */
+  readonly slope: number
+  /** Where along the channel the bore is deepest. */
+  readonly deepestAtMm: number
+  /** Sites that share a seat and a height above the deepest point are worked out once. */
+  readonly stands: readonly Stand[]
+  /** Level up to which the widest part is narrower than the bore's surface: above it, only what lies between the walls counts. */
+  readonly freeToMm: number
+}
+
+export interface Stand {
+  readonly solids: readonly Solid[]
+  readonly count: number
+  readonly riseMm: number
+}
+
+export function basinOf(channel: Channel, layout: ChannelLayout, fits: readonly SeatFit[], sill: Sill): Basin {
+  const bore = boreOf(layout.section)
+  const slope = channelSlope(channel, sill)
+  const deepestAtMm = slope >= 0 ? layout.wetFromMm : layout.wetFromMm + layout.wetLengthMm
+  return {
+    section: layout.section,
+    insideHeightMm: bore.heightMm,
+    wetFromMm: layout.wetFromMm,
+    wetLengthMm: layout.wetLengthMm,
+    slope,
+    deepestAtMm,
+    stands: standsOf(channel, fits, slope, deepestAtMm),
+    freeToMm: freeLevel(bore, fits)
+  }
+}
+
+/** An empty bore of a length, lying level: for volumes before anything stands in it. */
+export function emptyBasin(section: Section, wetLengthMm: number): Basin {
+  const insideHeightMm = boreOf(section).heightMm
+  return {
+    section,
+    insideHeightMm,
+    wetFromMm: 0,
+    wetLengthMm,
+    slope: 0,
+    deepestAtMm: 0,
+    stands: [],
+    freeToMm: insideHeightMm
+  }
+}
+
+/** How far the floor at a distance from the datum end lies above the deepest point. */
+export const riseAt = (basin: Basin, atMm: number): number => basin.slope * (atMm - basin.deepestAtMm)
+
+/**
+ * Rise of a channel for each mm from its datum end: the sill's fall along or across it, and its outermost supports' heights.
+ */
+export function channelSlope(channel: Pick<Channel, 'heading' | 'supports'>, sill: Sill): number {
+  const alongMmPerM =
+    channel.heading === 0
+      ? sill.fallAlongMmPerM
+      : channel.heading === 180
+        ? -sill.fallAlongMmPerM
+        : channel.heading === 90
+          ? sill.fallAcrossMmPerM
+          : -sill.fallAcrossMmPerM
+  const supports = [...channel.supports].sort((a, b) => a.atMm - b.atMm)
+  const first = supports[0]
+  const last = supports.at(-1)
+  const bySupports =
+    first && last && last.atMm > first.atMm ? (last.heightMm - first.heightMm) / (last.atMm - first.atMm) : 0
+  return alongMmPerM / 1000 + bySupports
+}
+
+function standsOf(channel: Channel, fits: readonly SeatFit[], slope: number, deepestAtMm: number): readonly Stand[] {
+  if (slope !== 0) {
+    return fits.map((fit, i) => ({
+      solids: fit.solids,
+      count: 1,
+      riseMm: slope * ((channel.sites[i]?.atMm ?? deepestAtMm) - deepestAtMm)
+    }))
+  }
+  const counts = new Map<readonly Solid[], number>()
+  for (const fit of fits) counts.set(fit.solids, (counts.get(fit.solids) ?? 0) + 1)
+  return [...counts].map(([solids, count]) => ({ solids, count, riseMm: 0 }))
+}
+
+function freeLevel(bore: ReturnType<typeof boreOf>, fits: readonly SeatFit[]): number {
+  let widestMm = 0
+  for (const fit of fits) {
+    for (const solid of fit.solids) {
+      if (solid.fromMm < bore.heightMm) widestMm = Math.max(widestMm, solid.lowerOutsideMm, solid.upperOutsideMm)
+    }
+  }
+  const flatMm = bore.widthMm - 2 * bore.cornerRadiusMm
+  if (widestMm <= flatMm) return bore.heightMm
+  const half = Math.min((widestMm - flatMm) / 2, bore.cornerRadiusMm)
+  const fromTopMm = bore.cornerRadiusMm - Math.sqrt(Math.max(0, bore.cornerRadiusMm ** 2 - half * half))
+  return bore.heightMm - fromTopMm
+}

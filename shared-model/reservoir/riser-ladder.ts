@@ -1,0 +1,82 @@
+/**
+ * How each stage's gap is got at the fill line: the lift a cup needs, and the riser that gives it.
+ *
+ * Lift = fill line + wanted gap − underside of the cup hung straight in the face. A riser keeps its cup's rim end and wedges
+ * where its body measures the opening, so it lifts by the distance from its rim to there, less what a flexible wall gives:
+ * the opening and the cup decide the lift, the cut does not, as long as it is at least 3 mm further from the rim.
+ * @source riser-ladder
+ */
+import type { Cup, HoleSaw } from '../parts'
+import { RISER_CUT_MARGIN_MM, riserProudMm } from '../seating'
+import type { Rung } from './channel-water'
+import { STAGES, type StageGaps } from './stage'
+
+/** Lifts closer than this are the same, mm. */
+const CLOSE_MM = 0.05
+
+export interface LadderWanted {
+  readonly levelMm: number
+  readonly gaps: StageGaps
+  /** Underside of the plant's cup hung on its rim in the face, above the floor at the deepest point; the lowest of the channel. */
+  readonly hungMm: number
+  readonly plantCup: Cup
+  readonly holeMm: number
+  readonly cups: readonly Cup[]
+  readonly saws: readonly HoleSaw[]
+  /** Widest hole the face takes. */
+  readonly widestHoleMm: number
+}
+
+export function riserLadder(wanted: LadderWanted): readonly Rung[] {
+  return STAGES.map((stage) => rung(stage, wanted.levelMm + wanted.gaps[stage] - wanted.hungMm, wanted))
+}
+
+function rung(stage: Rung['stage'], liftMm: number, wanted: LadderWanted): Rung {
+  if (liftMm <= CLOSE_MM) return { stage, liftMm: Math.max(0, liftMm), how: { kind: 'none-needed' } }
+  const carrying = wanted.cups.filter((cup) => carries(cup, wanted.plantCup))
+  const inHole = least(carrying.map((cup) => reach(cup, wanted.holeMm, liftMm)))
+  if (inHole) return { stage, liftMm, how: { kind: 'riser', ...inHole } }
+  const bySaw = least(
+    wanted.saws
+      .filter((saw) => saw.diameterMm + saw.oversizeMm <= wanted.widestHoleMm)
+      .flatMap((saw) => carrying.map((cup) => reach(cup, saw.diameterMm + saw.oversizeMm, liftMm)))
+  )
+  if (bySaw) return { stage, liftMm, how: { kind: 'other-saw', openingMm: bySaw.openingMm, cupId: bySaw.cupId } }
+  const mostMm = carrying.reduce((most, cup) => Math.max(most, riserProudMm(cup, wanted.holeMm) ?? 0), 0)
+  return { stage, liftMm, how: { kind: 'no-cup-reaches', mostMm } }
+}
+
+interface Reach {
+  readonly cupId: string
+  readonly cutBelowRimMm: number
+  readonly openingMm: number
+  readonly proudMm: number
+}
+
+/** A riser of this cup in this opening, where it lifts enough and has wall left below the edge. */
+function reach(cup: Cup, openingMm: number, liftMm: number): Reach | null {
+  const proudMm = riserProudMm(cup, openingMm)
+  if (proudMm === null || proudMm < liftMm - CLOSE_MM) return null
+  // The wall must measure the opening at the cut margin too: the press carries the riser that much further down.
+  const cutBelowRimMm = wedgeDepth(cup, openingMm) + RISER_CUT_MARGIN_MM
+  return cutBelowRimMm <= cup.heightMm ? { cupId: cup.id, cutBelowRimMm, openingMm, proudMm } : null
+}
+
+function wedgeDepth(cup: Cup, openingMm: number): number {
+  const run = cup.heightMm - cup.rimThicknessMm
+  return cup.rimThicknessMm + ((cup.bodyUnderRimMm - openingMm) * run) / (cup.bodyUnderRimMm - cup.bottomMm)
+}
+
+/** The plant's cup hangs on the riser's rim: it goes into its mouth and its own rim does not. */
+function carries(riser: Cup, plant: Cup): boolean {
+  const mouthMm = riser.bodyUnderRimMm - 2 * riser.wallMm
+  return plant.rimOutsideMm > mouthMm && plant.bodyUnderRimMm <= mouthMm
+}
+
+function least(found: readonly (Reach | null)[]): Omit<Reach, 'proudMm'> | null {
+  let best: Reach | null = null
+  for (const one of found) if (one && (!best || one.proudMm < best.proudMm)) best = one
+  if (!best) return null
+  const { cupId, cutBelowRimMm, openingMm } = best
+  return { cupId, cutBelowRimMm, openingMm }
+}
