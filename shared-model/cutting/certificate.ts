@@ -24,6 +24,6 @@ export interface BoundPart {
   readonly mostValue: readonly number[]
   /** By how much it must stay below it (added once for each bar demanded), whole, not negative. */
   readonly leastValue: readonly number[]
-  /** Lot chosen for each one-lot group in this part. */
+  /** Lot of each one-lot group in this part; null: any. */
   readonly lotOfGroup: readonly (number | null)[]
 }

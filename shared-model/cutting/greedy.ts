@@ -4,18 +4,25 @@
 import type { Grown } from './grown'
 import { type BarsFound, barsFound, makePattern, type Pattern, type TimedPattern } from './pattern'
 
-/**
- * Cuts `qty` of every size from at most `count` bars of each stock; null when the stock does not reach.
- * `shortBars` lets a bar be chosen that is worse for its length when it takes all that is left.
- */
+/** Cuts `qty` of every size from at most `count` bars of each stock; null when the stock does not reach. */
 export const greedyBars = (grown: Grown, qty: Float64Array, count: Float64Array): BarsFound | null => {
+  const { found, left } = greedyPart(grown, qty, count)
+  return left.every((n) => n === 0) ? found : null
+}
+
+/** As much as the stock reaches for, and what is left over. */
+export const greedyPart = (
+  grown: Grown,
+  qty: Float64Array,
+  count: Float64Array
+): { readonly found: BarsFound; readonly left: Float64Array } => {
   const left = Float64Array.from(qty)
   const bars = Float64Array.from(count)
   let pieces = left.reduce((sum, n) => sum + n, 0)
   const found: TimedPattern[] = []
   while (pieces > 0) {
     const best = cheapestFill(grown, left, bars, pieces)
-    if (best === null) return null
+    if (best === null) break
     let times = bars[best.stock] ?? 0
     best.kinds.forEach((kind, j) => {
       times = Math.min(times, Math.floor((left[kind] ?? 0) / (best.counts[j] ?? 1)))
@@ -28,7 +35,7 @@ export const greedyBars = (grown: Grown, qty: Float64Array, count: Float64Array)
     bars[best.stock] = (bars[best.stock] ?? 0) - times
     found.push({ pattern: best, times })
   }
-  return barsFound(found)
+  return { found: barsFound(found), left }
 }
 
 const cheapestFill = (grown: Grown, left: Float64Array, bars: Float64Array, pieces: number): Pattern | null => {

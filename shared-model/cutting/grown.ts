@@ -38,7 +38,7 @@ export interface GrownStock {
   readonly usable: number
 }
 
-/** `lotOfGroup` names the lot that each one-lot group is cut from. */
+/** `lotOfGroup` names the lot that each one-lot group is cut from; null: any, even mixed. */
 export const grow = (instance: CutInstance, lotOfGroup: readonly (number | null)[] = []): Grown => {
   const { kerf } = instance
   const merged = new Map<string, { size: number; group: number; demands: number[] }>()
@@ -76,7 +76,9 @@ export const grow = (instance: CutInstance, lotOfGroup: readonly (number | null)
     qty: Float64Array.from(qty),
     lotGroup: Int32Array.from(kinds, (kind) => kind.group),
     allowed: grouped
-      ? lots.map((lot) => Uint8Array.from(kinds, ({ group }) => (group < 0 || lotOfGroup[group] === lot ? 1 : 0)))
+      ? lots.map((lot) =>
+          Uint8Array.from(kinds, ({ group }) => (group < 0 || (lotOfGroup[group] ?? lot) === lot ? 1 : 0))
+        )
       : [null],
     demands: kinds.map((kind) => kind.demands),
     stock: stock.filter((bar) => bar.capacity >= (kinds.at(-1)?.size ?? 0) / unit && bar.count > 0),

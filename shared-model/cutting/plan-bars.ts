@@ -6,7 +6,7 @@ import type { CutBar, CutPlan, DoneBar, Piece } from './cut-plan'
 import { LEAST_PIECE_MM, MOST_KERF_MM, MOST_MM, mmFromNm } from './kerf'
 import { layBars } from './lay-bars'
 import type { BarSolution } from './solution'
-import { solveQuickly } from './solve-quickly'
+import { solveBars } from './solve-bars'
 import type { CuttingSetup, Offcut, StockBar } from './stock'
 
 export interface BarsToCut {
@@ -32,7 +32,9 @@ export type CuttingProblem = ProblemOf<CuttingProblemCodes>
  */
 export const planBars = (asked: BarsToCut & { readonly budget: Budget }): Result<BarsPlanned, CuttingProblem> => {
   const jobs = barJobs(asked)
-  return jobs.ok ? ok(plansOf(jobs.value, (job) => solveQuickly(job.instance, asked.budget))) : jobs
+  if (!jobs.ok) return jobs
+  const budget = { ...asked.budget, work: asked.budget.work / Math.max(1, jobs.value.length) }
+  return ok(plansOf(jobs.value, (job) => solveBars(job.instance, { budget })))
 }
 
 /** One whole-number instance for each profile, for a host that solves them elsewhere (in a worker, to the proof). */

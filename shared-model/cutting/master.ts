@@ -1,0 +1,225 @@
+/**
+ * The master problem: least cost of patterns that cover the demand, patterns made as they are needed (column generation).
+ * It stays warm while demand is taken out, bars of a stock are limited, or patterns are shut.
+ */
+import type { Grown } from './grown'
+import type { Meter } from './meter'
+import { makePattern, type Pattern, patternKey } from './pattern'
+import { createPricer, type Pricer } from './pricer'
+import { createSimplex } from './simplex'
+
+export interface Master {
+  readonly grown: Grown
+  readonly pricer: Pricer
+  readonly qty: Float64Array
+  readonly least: Float64Array
+  readonly most: Float64Array
+  /** Value of each size and what limits on each stock's bars add, in cost units, after `solve`. */
+  readonly value: Float64Array
+  readonly mostValue: Float64Array
+  readonly leastValue: Float64Array
+  readonly add: (pattern: Pattern) => number
+  readonly setQty: (kind: number, qty: number) => void
+  readonly setBox: (least: Float64Array, most: Float64Array) => void
+  /** Shuts the patterns that hold more of a size than is left. */
+  readonly shutImproper: () => void
+  /**
+   * Solves to the end, until the bound reaches `enough` or work runs out; `reaches` says whether rounding the objective
+   * up and the bound up come to the same, so that going on would change nothing.
+   */
+  readonly solve: (enough: number, settled: (objective: number, bound: number) => boolean) => MasterResult
+  readonly uses: () => { readonly pattern: Pattern; readonly value: number }[]
+  readonly patterns: readonly Pattern[]
+  /** Patterns that a dive has tried and laid aside. */
+  readonly laidAside: Set<Pattern>
+  readonly reducedCost: (pattern: Pattern) => number
+}
+
+export interface MasterResult {
+  readonly objective: number
+  /** A lower bound in floating figures: to decide by, not to prove with. */
+  readonly bound: number
+  readonly ended: 'optimal' | 'settled' | 'enough' | 'out-of-work'
+  /** Demand that no pattern covers within the limits. */
+  readonly uncovered: number
+}
+
+const TOLERANCE = 1e-7
+
+export const createMaster = (grown: Grown, meter: Meter): Master => {
+  const { kinds, stock } = grown
+  const boxed = stock.length > 1 || stock.some((bar) => bar.limited)
+  const dearest = Math.max(1, ...stock.map((bar) => bar.cost))
+  const unit = 1 / dearest
+  const rows = kinds + (boxed ? 2 * stock.length : 0)
+  const senses = Array.from({ length: rows }, (_, r): 1 | -1 => (r >= kinds && r < kinds + stock.length ? -1 : 1))
+  const simplex = createSimplex(senses, STAND_IN)
+  const first = simplex.columns()
+  const patterns: Pattern[] = []
+  const columnOf = new Map<string, number>()
+  const pricer = createPricer(grown, meter)
+  const qty = Float64Array.from(grown.qty)
+  const least = new Float64Array(stock.length)
+  const most = Float64Array.from(stock, (bar) => bar.count)
+  const value = new Float64Array(kinds)
+  const mostValue = new Float64Array(stock.length)
+  const leastValue = new Float64Array(stock.length)
+  const need = new Float64Array(stock.length)
+  const laidAside = new Set<Pattern>()
+
+  const sendRhs = (): void => {
+    for (let kind = 0; kind < kinds; kind++) simplex.setRhs(kind, qty[kind] ?? 0)
+    if (!boxed) return
+    for (let s = 0; s < stock.length; s++) {
+      simplex.setRhs(kinds + s, most[s] ?? 0)
+      simplex.setRhs(kinds + stock.length + s, least[s] ?? 0)
+    }
+  }
+  sendRhs()
+
+  const add = (pattern: Pattern): number => {
+    const key = patternKey(pattern)
+    const known = columnOf.get(key)
+    if (known !== undefined) {
+      const same = patterns[known]
+      if (same && fits(same, qty) && !laidAside.has(same)) simplex.shut(first + known, false)
+      return known
+    }
+    const at = boxed
+      ? [...pattern.kinds, kinds + pattern.stock, kinds + stock.length + pattern.stock]
+      : [...pattern.kinds]
+    simplex.add(at, boxed ? [...pattern.counts, 1, 1] : pattern.counts, pattern.cost * unit)
+    patterns.push(pattern)
+    columnOf.set(key, patterns.length - 1)
+    return patterns.length - 1
+  }
+  if (boxed) for (let s = 0; s < stock.length; s++) add(makePattern(grown, s, [], []))
+
+  const readDuals = (): void => {
+    for (let kind = 0; kind < kinds; kind++) value[kind] = Math.max(0, simplex.duals[kind] ?? 0)
+    for (let s = 0; s < stock.length; s++) {
+      mostValue[s] = boxed ? Math.max(0, -(simplex.duals[kinds + s] ?? 0)) : 0
+      leastValue[s] = boxed ? Math.max(0, simplex.duals[kinds + stock.length + s] ?? 0) : 0
+      need[s] = (stock[s]?.cost ?? 0) * unit + (mostValue[s] ?? 0) - (leastValue[s] ?? 0)
+    }
+  }
+
+  /** Adds the patterns that improve; gives what each stock's best passes its price by. */
+  const price = (over: Float64Array): number => {
+    pricer.fill(value, qty, need)
+    let added = 0
+    for (let s = 0; s < stock.length; s++) {
+      over[s] = 0
+      if ((most[s] ?? 0) <= 0) continue
+      const best = pricer.best(s, unit)
+      const gain = best === null ? 0 : best.value - (need[s] ?? 0)
+      if (best === null || gain <= TOLERANCE || best.kinds.length === 0) continue
+      over[s] = gain
+      const before = patterns.length
+      const column = add(makePattern(grown, s, best.kinds, best.counts))
+      // A known column that is open has no reduced cost below zero; one that was shut counts when it opens.
+      if (
+        patterns.length > before ||
+        (!simplex.isShut(first + column) && simplex.reducedCost(first + column) < -TOLERANCE / 2)
+      )
+        added++
+    }
+    return added
+  }
+
+  /** What the values come to, less what patterns pass their price by: a lower bound on the objective (Farley, Lagrange). */
+  const boundOf = (over: Float64Array): number => {
+    let worth = 0
+    for (let kind = 0; kind < kinds; kind++) worth += (value[kind] ?? 0) * (qty[kind] ?? 0)
+    if (!boxed) {
+      const bar = stock[0]
+      const gain = over[0] ?? 0
+      return bar && bar.keep === null ? worth / (1 + gain / (bar.cost * unit || 1)) : worth - gain * (most[0] ?? 0)
+    }
+    for (let s = 0; s < stock.length; s++) {
+      worth -= ((mostValue[s] ?? 0) + (over[s] ?? 0)) * (most[s] ?? 0)
+      worth += (leastValue[s] ?? 0) * (least[s] ?? 0)
+    }
+    return worth
+  }
+
+  const solve: Master['solve'] = (enough, settled) => {
+    const over = new Float64Array(stock.length)
+    let bound = Number.NEGATIVE_INFINITY
+    let standIn = STAND_IN
+    simplex.setStandInCost(standIn)
+    for (;;) {
+      const pivots = simplex.solve()
+      meter.spend((pivots * rows * rows) / 2000 + patterns.length / 100)
+      const objective = simplex.objective() * dearest
+      readDuals()
+      const added = price(over)
+      bound = Math.max(bound, boundOf(over) * dearest)
+      const uncovered = simplex.uncovered()
+      if (added === 0) {
+        if (uncovered > TOLERANCE && standIn < STAND_IN * 1e4) {
+          // Dear enough to tell a want of stock from a dear piece.
+          standIn *= 20
+          simplex.setStandInCost(standIn)
+          continue
+        }
+        return { objective, bound, ended: 'optimal', uncovered }
+      }
+      if (bound >= enough) return { objective, bound, ended: 'enough', uncovered }
+      if (uncovered < TOLERANCE && settled(objective, bound)) return { objective, bound, ended: 'settled', uncovered }
+      if (meter.isOut()) return { objective, bound, ended: 'out-of-work', uncovered }
+    }
+  }
+
+  return {
+    grown,
+    pricer,
+    qty,
+    least,
+    most,
+    value,
+    mostValue,
+    leastValue,
+    add,
+    setQty: (kind, left) => {
+      qty[kind] = left
+      simplex.setRhs(kind, left)
+    },
+    setBox: (newLeast, newMost) => {
+      least.set(newLeast)
+      most.set(newMost)
+      sendRhs()
+    },
+    shutImproper: () => {
+      for (let p = 0; p < patterns.length; p++) {
+        const pattern = patterns[p]
+        if (pattern) simplex.shut(first + p, !fits(pattern, qty) || laidAside.has(pattern))
+      }
+    },
+    solve,
+    uses: () =>
+      simplex.solution().flatMap(({ column, value: level }) => {
+        const pattern = patterns[column - first]
+        return pattern ? [{ pattern, value: level }] : []
+      }),
+    patterns,
+    laidAside,
+    reducedCost: (pattern) => {
+      let rest = pattern.cost * unit + (mostValue[pattern.stock] ?? 0) - (leastValue[pattern.stock] ?? 0)
+      pattern.kinds.forEach((kind, j) => {
+        rest -= (value[kind] ?? 0) * (pattern.counts[j] ?? 0)
+      })
+      return rest * dearest
+    }
+  }
+}
+
+/** In bars of the dearest stock: more than any size is worth while stock is not short. */
+const STAND_IN = 4
+
+const fits = (pattern: Pattern, qty: Float64Array): boolean => {
+  for (let j = 0; j < pattern.kinds.length; j++) {
+    if ((pattern.counts[j] ?? 0) > (qty[pattern.kinds[j] ?? 0] ?? 0)) return false
+  }
+  return true
+}

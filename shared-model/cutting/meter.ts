@@ -1,0 +1,41 @@
+import type { Budget } from '../outcome'
+
+/** Counts work against a budget; a unit is about a thousand table cells, a microsecond or so. */
+export interface Meter {
+  readonly spend: (units: number) => void
+  readonly spent: () => number
+  readonly isOut: () => boolean
+  /** A meter for a part of what is left. */
+  readonly part: (units: number) => Meter
+}
+
+export const createMeter = (budget: Budget): Meter => {
+  let spent = 0
+  let sinceAsked = 0
+  let stopped = false
+  return {
+    spend: (units) => {
+      spent += units
+      sinceAsked += units
+    },
+    spent: () => spent,
+    isOut: () => {
+      if (!stopped && sinceAsked > ASK_EVERY) {
+        sinceAsked = 0
+        stopped = budget.stop()
+      }
+      return stopped || spent >= budget.work
+    },
+    part(units) {
+      const until = spent + units
+      return {
+        spend: this.spend,
+        spent: this.spent,
+        isOut: () => spent >= until || this.isOut(),
+        part: (less) => this.part(Math.min(less, until - spent))
+      }
+    }
+  }
+}
+
+const ASK_EVERY = 2000
