@@ -97,19 +97,21 @@ interface Pipe {
 }
 
 /** A round PVC pipe; what its row does not give is graded from memory. */
-export const pipe = (row: Pipe): Profile => ({
-  id: row.id,
-  name: row.name,
-  family: row.family,
-  shape: 'round',
-  widthMm: row.outsideMm,
-  heightMm: row.outsideMm,
-  outsideToleranceMm: row.toleranceMm,
-  averageWallMm: row.averageWallMm,
-  leastWallMm: row.leastWallMm,
-  cornerRadiusMm: 0,
-  material: 'pvc',
-  opaque: true,
-  foodContactMark: null,
-  evidence: evidenceFor(PROFILE_FIELDS, row.evidence)
-})
+export function pipe(row: Pipe): Profile {
+  return {
+    id: row.id,
+    name: row.name,
+    family: row.family,
+    shape: 'round',
+    widthMm: row.outsideMm,
+    heightMm: row.outsideMm,
+    outsideToleranceMm: row.toleranceMm,
+    averageWallMm: row.averageWallMm,
+    leastWallMm: row.leastWallMm,
+    cornerRadiusMm: 0,
+    material: 'pvc',
+    opaque: true,
+    foodContactMark: null,
+    evidence: evidenceFor(PROFILE_FIELDS, row.evidence)
+  }
+}
