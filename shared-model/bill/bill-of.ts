@@ -20,13 +20,15 @@ export function billOf(
   const problem = billProblem(input, shop)
   if (problem !== null) return failed(problem)
   const lines: BillLine[] = []
+  let shelf = shop.shelf
   for (const need of needsOf(input)) {
     if (need.need === 'stock') lines.push(stockLine(need, input, shop))
     else if (need.need === 'sheet') lines.push(sheetLine(need, input, shop))
     else {
-      const line = packLine(need, shop)
+      const line = packLine(need, shelf, shop)
       if (!line.ok) return line
-      lines.push(line.value)
+      lines.push(line.value.line)
+      shelf = line.value.shelf
     }
   }
   const bill: Bill = {

@@ -1,6 +1,6 @@
 import type { Bill } from './bill'
+import { drawFromShelf, settle } from './draw-from-shelf'
 import type { ShelfItem } from './offer'
-import { suits } from './pack-line'
 
 /**
  * The shelf after a batch: what the bill took from it is gone, what its packs left over is on it, each with its worth. Bars and
@@ -8,18 +8,16 @@ import { suits } from './pack-line'
  */
 export function putOnShelf(shelf: readonly ShelfItem[], bill: Bill): readonly ShelfItem[] {
   const lines = bill.lines.filter((line) => line.need !== 'stock' && line.need !== 'sheet')
-  let after: readonly ShelfItem[] = shelf
-  for (const line of lines) {
-    const mine = after.filter((item) => suits(line, item))
-    const amount = settle(mine.reduce((sum, item) => sum + item.amount, 0) - line.fromShelf + line.left)
-    const worth =
-      mine.reduce((sum, item) => sum + (item.worthMinor ?? 0), 0) - line.fromShelfMinor + (line.restMinor ?? 0)
-    const rest = after.filter((item) => !suits(line, item))
-    const kept = { need: line.need, partId: line.partId, amount }
-    after = amount > 0 ? [...rest, worth > 0 ? { ...kept, worthMinor: worth } : kept] : rest
-  }
-  return after
+  const drawn = lines.reduce((after, line) => drawFromShelf(after, line, line.fromShelf).shelf, shelf)
+  return lines.reduce((after, line) => (line.left > 0 ? put(after, line) : after), drawn)
 }
 
-/** Takes the binary noise off a sum of decimals. */
-const settle = (amount: number): number => Math.round(amount * 1e6) / 1e6
+function put(shelf: readonly ShelfItem[], line: Bill['lines'][number]): readonly ShelfItem[] {
+  const added: ShelfItem = { need: line.need, partId: line.partId, amount: line.left, worthMinor: line.restMinor ?? 0 }
+  const same = (item: ShelfItem) => item.need === line.need && item.partId === line.partId
+  const held = shelf.find(same)
+  if (held === undefined) return [...shelf, added]
+  const amount = settle(held.amount + added.amount)
+  const worthMinor = (held.worthMinor ?? 0) + (line.restMinor ?? 0)
+  return shelf.map((item) => (item === held ? { ...held, amount, worthMinor } : item))
+}

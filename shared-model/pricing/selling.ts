@@ -41,5 +41,7 @@ export interface ParcelSetup {
   readonly divisorMm3PerG: number | null
   readonly dimensionalAboveMm3: number
   readonly sideRoundingMm: number
+  /** How sides are rounded to that step, where it is not 0; left out: to the nearest, midpoints up. */
+  readonly sideRounding?: 'nearest' | 'up' | 'down'
   readonly weightRoundingG: number
 }
