@@ -19,7 +19,7 @@ export function leastPitch(holeDiameterMm: Mm, webMm: Mm): Mm {
 /**
  * Pitch of a square grid with a given number of plants to the square metre: 1000 ÷ √n, in mm.
  * Valid: 0.01 to 100 000 plants to the square metre.
- * @source fao-589-spacing
+ * @source spacing-fao
  */
 export function gridPitch(plantsPerM2: number): Result<Mm, LayoutProblem> {
   const wrong = outside('plants to the square metre', plantsPerM2, 0.01, 100_000)

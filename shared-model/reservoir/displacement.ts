@@ -6,7 +6,7 @@
  * surface is narrower than the part: there only the part of the disc between the walls counts, by five-point Gauss quadrature.
  *
  * Heights and diameters in mm, volume in mm³. Displacement never exceeds the bodies' own volume.
- * @source frustum-volume
+ * @source frustum-solutions
  */
 import { surfaceWidth } from '../profile'
 import type { Solid } from '../seating'

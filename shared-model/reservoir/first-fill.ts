@@ -26,12 +26,12 @@ export function firstFill(
     severity: 'warn',
     figures: { crops: text },
     where: { field: 'crops' },
-    source: 'osu-ec-ph'
+    source: 'ec-table'
   }))
   const base: FirstFill = {
     litres: total,
     ec,
-    ecConflicts: conflicts,
+    ecConflicts: [...conflicts, ...crops.flatMap((crop) => crop.conflicts.filter((text) => text.startsWith('EC ')))],
     concentrateMl: null,
     expectedEcMsPerCm: null,
     salts: [],
@@ -58,7 +58,7 @@ export function firstFill(
       severity: 'note',
       figures: { ecMsPerCm, least: ec.least, most: ec.most },
       where: { field: 'water.feed.targetEcMsPerCm' },
-      source: 'osu-ec-ph'
+      source: 'ec-table'
     })
   }
   return ok({ fill: { ...base, concentrateMl: dose.value.ml, expectedEcMsPerCm: ecMsPerCm }, findings })

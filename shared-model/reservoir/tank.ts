@@ -8,7 +8,7 @@ import type { ReservoirProblem } from './codes'
  *
  * Plan area = start volume ÷ start depth; left = start volume × end depth ÷ start depth. Litres, mm, m².
  * Valid: 0 < start litres ≤ 10⁶, 0 < start depth ≤ 10 000 mm, 0 ≤ end depth ≤ start depth.
- * @source lettuce-trial-tank
+ * @source still-trial
  */
 export function tankDrawDown(
   startLitres: Litres,

@@ -212,7 +212,7 @@ function volumeFindings(channel: Channel, worked: ChannelWater, index: PartIndex
       severity: 'note',
       figures: { crop: crop.name, litres, wantedLitres: crop.startLitres },
       where: { channelId: channel.id, field: `channels.${channel.id}.sites` },
-      source: crop.evidence.startLitres?.source ?? 'litres-per-plant'
+      source: crop.evidence.startLitres?.source ?? 'float-bed-volumes'
     })
   }
   return found

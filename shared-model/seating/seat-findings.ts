@@ -196,7 +196,7 @@ function pipeFindings(
       severity: 'note',
       figures: { gapMm: gap.value, atRimMm: atRim.ok ? atRim.value : outsideRadiusMm },
       where,
-      source: 'saddle-geometry'
+      source: 'geometry'
     })
   }
   const saw = index.saws.get(seat.sawId)
@@ -207,7 +207,7 @@ function pipeFindings(
       severity: 'stop',
       figures: { saw: saw.name, needMm: need.value, depthMm: saw.depthMm },
       where,
-      source: 'saddle-geometry'
+      source: 'geometry'
     })
   }
   const stripMm = pipeStrip(mm(outsideRadiusMm), mm(fit.holeMm))
