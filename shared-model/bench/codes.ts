@@ -2,7 +2,7 @@ import type { FindingOf, ProblemOf, RangeProblemCodes } from '../outcome'
 
 export interface BenchFindingCodes {
   /** A wall thicker than the saw cuts from one side. */
-  readonly 'saw-too-shallow': {
+  readonly 'wall-deeper-than-saw': {
     readonly sawName: string
     readonly depthMm: number
     readonly needsMm: number

@@ -1,17 +1,20 @@
-import type { HoleSaw } from '../parts'
+import { CATALOGUE } from '../parts'
 import { type Shows, WORKSHOP_SCHEMA, type Workshop } from './workshop'
 
+/** Id of the built-in workshop, by which a plan knows that none was given. */
+export const BUILT_IN_ID = 'built-in'
+
 /**
- * The built-in workshop: every hole saw given (the catalogue's), one drill held in the hand, a hand saw, no offcuts and
- * no prices. Step times are from memory, to be overwritten with the maker's own.
+ * The built-in workshop: every hole saw of the catalogue, one drill held in the hand, a hand saw, no offcuts and no prices.
+ * It offers no stock either: the plan cuts the pieces from what is on offer, and says so where nothing is. Step times are from memory, to be overwritten with the maker's own.
  */
-export const defaultWorkshop = (saws: readonly HoleSaw[], shows: Partial<Shows> = {}, currency = 'EUR'): Workshop => ({
+export const defaultWorkshop = (shows: Partial<Shows> = {}, currency = 'EUR'): Workshop => ({
   schema: WORKSHOP_SCHEMA,
-  id: 'built-in',
+  id: BUILT_IN_ID,
   title: '',
   shows: { units: 'mm', inchGraduation: 16, mmGraduation: 1, decimalMark: '.', paper: 'a4', ...shows },
   currency,
-  saws: saws.map((saw) => ({ saw, priceMinor: null, salvageMinor: 0, lifeHoles: null })),
+  saws: CATALOGUE.saws.map((saw) => ({ saw, priceMinor: null, salvageMinor: 0, lifeHoles: null })),
   drills: [{ id: 'drill-1', name: 'Hand drill', kind: 'hand' }],
   cutting: {
     tool: 'hand_saw',

@@ -1,4 +1,4 @@
-export { defaultWorkshop } from './default-workshop'
+export { BUILT_IN_ID, defaultWorkshop } from './default-workshop'
 export type { Anchor, Design, PartsUsed, PinnedDimension, PinnedNote, Place, YesNo } from './design'
 export { DESIGN_SCHEMA } from './design'
 export { MOST_DEPTH, MOST_VALUES } from './document-caps'

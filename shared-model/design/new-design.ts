@@ -1,3 +1,4 @@
+import { DEFAULT_END_SHARE, DEFAULT_STAGE_GAPS } from '../reservoir'
 import { DESIGN_SCHEMA, type Design } from './design'
 
 /**
@@ -38,10 +39,10 @@ export const newDesign = (id: string, title = ''): Design => ({
   crops: [],
   water: {
     stage: 'rooted',
-    stageGapsMm: STAGE_GAPS_MM,
+    stageGapsMm: DEFAULT_STAGE_GAPS,
     celsius: 20,
     sourceEcMsPerCm: null,
-    endShare: 0.15,
+    endShare: DEFAULT_END_SHARE,
     feed: { kind: 'none' }
   },
   growthShare: 1,
@@ -49,9 +50,3 @@ export const newDesign = (id: string, title = ''): Design => ({
   dimensions: [],
   notes: []
 })
-
-/**
- * Cup 20 mm in the solution at planting (published 12.7–30 mm for short pots: Kratky 2004, 2009, 2010), just touching
- * while roots come, then 25 mm of air for young plants and 51 mm for large ones (Stephens, UF/IFAS HS510).
- */
-const STAGE_GAPS_MM = { unrooted: -20, rooting: 0, rooted: 25, full: 51 } as const

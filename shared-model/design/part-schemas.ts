@@ -1,5 +1,5 @@
 import { MATERIAL_IDS } from '../materials'
-import { id, length, name, num, text } from './fields'
+import { id, length, listOf, name, num, text } from './fields'
 import { z } from './zod-setup'
 
 const evidence = z.record(
@@ -123,5 +123,6 @@ export const cropSchema = z.object({
   grownMassG: num(0, 50_000),
   startLitres: num(0, 1_000).nullable(),
   edible: z.boolean(),
+  conflicts: listOf(text(1_000), 20),
   evidence
 })

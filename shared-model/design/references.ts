@@ -13,6 +13,8 @@ export const designReferences = (design: Design): readonly DocumentProblem[] => 
     ...twice(design.crops, 'crops'),
     ...twice(design.sill.obstacles, 'sill.obstacles'),
     ...twice([...design.dimensions, ...design.notes], 'dimensions'),
+    // Both are cut from sheet, and the sheet plan knows them by their ids alone.
+    ...twice([...parts.collars, ...parts.plantCollars], 'parts.plantCollars'),
     ...Object.entries(parts).flatMap(([shelf, list]) => twice(list, `parts.${shelf}`))
   ]
   const seek = (list: Listed, what: string) => {

@@ -26,6 +26,7 @@ const need = z.enum([
 const partIdOrEmpty = z.string().regex(/^([A-Za-z0-9][A-Za-z0-9._-]{0,95})?$/, {
   error: 'letters, digits, dot, hyphen, underscore, or empty'
 })
+const currency = z.string().regex(/^[A-Z]{3}$/, { error: 'three capital letters (ISO 4217)' })
 const seconds = num(0, 1_000_000)
 
 export const showsSchema = z.object({
@@ -90,10 +91,16 @@ export const packOfferSchema = z.object({
   packSize: num(0.001, 10_000_000),
   offer,
   breaks: listOf(z.object({ fromPacks: whole(1, 1_000_000), priceMinor: minor }), 20),
-  leastPacks: whole(0, 1_000_000)
+  leastPacks: whole(0, 1_000_000),
+  currency: currency.exactOptional()
 })
 
-export const shelfSchema = z.object({ need, partId: partIdOrEmpty, amount: num(0, 10_000_000) })
+export const shelfSchema = z.object({
+  need,
+  partId: partIdOrEmpty,
+  amount: num(0, 10_000_000),
+  worthMinor: minor.exactOptional()
+})
 
 export const timesSchema = z.object({
   setUpS: seconds,
@@ -141,6 +148,7 @@ export const parcelSchema = z.object({
   divisorMm3PerG: num(1, 1_000_000).nullable(),
   dimensionalAboveMm3: num(0, 10_000_000_000),
   sideRoundingMm: num(0, 1_000),
+  sideRounding: z.enum(['nearest', 'up', 'down']).exactOptional(),
   weightRoundingG: num(0, 100_000)
 })
 
@@ -165,7 +173,7 @@ export const workshopSchema = z.object({
   id,
   title: text(200),
   shows: showsSchema,
-  currency: z.string().regex(/^[A-Z]{3}$/, { error: 'three capital letters (ISO 4217)' }),
+  currency,
   saws: listOf(ownedSawSchema, 300),
   drills: listOf(z.object({ id, name, kind: z.enum(['hand', 'press']) }), 10),
   cutting: cuttingSchema,

@@ -1,3 +1,7 @@
-export type { FindingCodes, PlanFinding, PlanProblem, ProblemCodes } from './codes'
+export type { FindingCodes, PlanFinding, PlanFindingCodes, PlanProblem, ProblemCodes } from './codes'
+export type { EvaluateOptions } from './evaluate'
+export { evaluate } from './evaluate'
+export { piecesOf } from './pieces'
 export type { ChannelPlan, Plan } from './plan'
 export { PLAN_SCHEMA } from './plan'
+export { feedPartId, fittingPart } from './to-bill'

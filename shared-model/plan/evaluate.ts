@@ -1,0 +1,144 @@
+import { type BarsPlanned, planBars } from '../cutting'
+import type { Design, Workshop } from '../design'
+import { betweenChannels, sillSize } from '../layout'
+import type { Budget, Result } from '../outcome'
+import { firstFill } from '../reservoir'
+import { EMPTY_RING_PLAN, planRings, ringFindings } from '../rings'
+import { faceOf, sawAdvice, seatsInUse } from '../seating'
+import { sillLoad } from '../structure'
+import { litres } from '../units'
+import { type ChannelPart, channelPart, marksOf } from './channel-part'
+import type { PlanFinding, PlanProblem } from './codes'
+import { EMPTY_FILL } from './empty'
+import { makingOf } from './making'
+import { piecesOf } from './pieces'
+import { type ChannelPlan, PLAN_SCHEMA, type Plan } from './plan'
+import { ringNeedsOf } from './ring-needs'
+import { sharedOf } from './shared'
+import { wholeFindings } from './whole-findings'
+
+export interface EvaluateOptions {
+  /** A finished cut plan (from a worker), or `left-out`: bars are then not planned, and the bill has no stock. */
+  readonly cuts?: BarsPlanned | 'left-out'
+  /** Work for the bars and for the sheets each; left out, the work of a plan that follows the hand. */
+  readonly budget?: Budget
+}
+
+/** Work units of a plan that follows the hand: a unit is about a microsecond. */
+const LIVE_WORK = 20_000
+const NEVER = () => false
+
+/**
+ * All that follows from a Design and a Workshop on a day (`on`, an ISO date): a pure function of them, which never throws
+ * for documents the parser has passed. What cannot be worked out stands in `problems`, and the rest of the plan is whole.
+ */
+export const evaluate = (design: Design, workshop: Workshop, on: string, options: EvaluateOptions = {}): Plan => {
+  const problems: PlanProblem[] = []
+  const take = <T>(result: Result<T, PlanProblem>, otherwise: T): T => {
+    if (result.ok) return result.value
+    problems.push(result.problem)
+    return otherwise
+  }
+  const budget = options.budget ?? { work: LIVE_WORK, stop: NEVER }
+  const sill = take(sillSize(design.sill), { lengthMm: 0, depthMm: 0 })
+  const shared = sharedOf(design, workshop, sill)
+  const { index } = shared
+  const marks = marksOf(design)
+
+  const channels: ChannelPlan[] = []
+  const parts: ChannelPart[] = []
+  for (const channel of design.channels) {
+    const part = channelPart(channel, shared)
+    if (!part.ok) {
+      problems.push(part.problem)
+      continue
+    }
+    const { layout, seats, water, load } = part.value
+    parts.push(part.value)
+    channels.push({ channelId: channel.id, mark: marks.get(channel.id) ?? '', layout, seats, water, load })
+  }
+  const used = seatsInUse(
+    parts.map(({ laid }) => ({ section: laid.layout.section, sites: laid.channel.sites })),
+    index
+  )
+  const total = channels.reduce((sum, { water }) => sum + water.litres, 0)
+  const planted = new Set(design.channels.flatMap(({ sites }) => sites.map(({ cropId }) => cropId)))
+  const crops = design.crops.filter(({ id }) => planted.has(id))
+  const filled = take(firstFill(litres(total), crops, design.water), { fill: EMPTY_FILL, findings: [] })
+
+  const pieces = piecesOf(design, workshop.shows)
+  const bars =
+    options.cuts === 'left-out'
+      ? { cuts: [], findings: [] }
+      : (options.cuts ??
+        take(planBars({ pieces, stock: workshop.stock, rack: workshop.rack, setup: workshop.cutting, budget }), {
+          cuts: [],
+          findings: []
+        }))
+  const sheetWork = ringNeedsOf(design, index)
+  problems.push(...sheetWork.problems)
+  const { needs, plates } = sheetWork
+  const ringsInput = { needs, plates, sheets: workshop.sheets, setup: workshop.sheetSetup, budget }
+  const rings = take(planRings(ringsInput), EMPTY_RING_PLAN)
+
+  const loaded = sillLoad(
+    channels.map(({ load, layout }) => ({ load, overallLengthMm: layout.overallLengthMm })),
+    design.sill,
+    sill
+  )
+  const making = makingOf(design, workshop, on, {
+    index,
+    channels,
+    marks,
+    pieces,
+    bars,
+    rings,
+    firstFill: filled.fill,
+    load: loaded.load,
+    sill
+  })
+  problems.push(...making.problems)
+  const findings: readonly PlanFinding[] = [
+    ...parts.flatMap((part) => part.findings),
+    ...betweenChannels(
+      parts.map(({ laid }) => laid),
+      design.sill
+    ),
+    ...filled.findings,
+    ...loaded.findings,
+    ...bars.findings,
+    ...ringFindings(ringsInput, rings),
+    ...making.findings,
+    ...wholeFindings(design, workshop)
+  ]
+  const counted = (severity: PlanFinding['severity']): number =>
+    findings.filter((finding) => finding.severity === severity).length
+  return {
+    schema: PLAN_SCHEMA,
+    on,
+    designId: design.id,
+    quantity: design.quantity,
+    sill,
+    channels,
+    sawAdvice: used.map(({ seat, section }) => sawAdvice(seat, faceOf(section), index, shared.saws)),
+    pieces,
+    cuts: bars.cuts,
+    rings,
+    bench: making.bench,
+    bill: making.bill,
+    pricing: making.pricing,
+    firstFill: filled.fill,
+    load: loaded.load,
+    cautions: making.cautions,
+    findings,
+    problems,
+    totals: {
+      plants: design.channels.reduce((sum, { sites }) => sum + sites.filter(({ cropId }) => cropId !== null).length, 0),
+      litres: total,
+      holes: channels.reduce((sum, { layout }) => sum + layout.holes.length, 0),
+      stops: counted('stop'),
+      warns: counted('warn'),
+      notes: counted('note')
+    }
+  }
+}
