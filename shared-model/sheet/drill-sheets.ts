@@ -1,0 +1,103 @@
+import type { DrillRow } from '../bench'
+import type { Design } from '../design'
+import type { Plan } from '../plan'
+import { channelDrawing } from './channel-drawing'
+import { type Built, closureName } from './named'
+import { cell, type Printed, TICK } from './printed'
+import type { Block, Cell, SheetSection, TableBlock } from './sheet-data'
+
+/** One drill sheet a channel: drawing to scale, hole table, and the marks that join the two. */
+export const drillSheets = (plan: Plan, design: Design, built: readonly Built[], show: Printed): SheetSection => ({
+  part: 'drilling',
+  number: '3',
+  heading: 'Drill sheets',
+  startsPage: true,
+  blocks: [
+    {
+      kind: 'text',
+      heading: '',
+      strong: false,
+      paragraphs: [
+        `Measure every hole from the datum end, never from the hole before. ${design.quantity === 1 ? '' : `Drill ${design.quantity} of each channel alike. `}` +
+          `Centres on the upper face lie on the centre line unless a height is given. ${roundingWords(plan.bench.holes, show)}`
+      ]
+    },
+    ...built.flatMap((one, index): Block[] => channelBlocks(one, index, holesOf(plan, one), design, show))
+  ]
+})
+
+const holesOf = (plan: Plan, one: Built): readonly DrillRow[] => {
+  const seen = new Set<string>()
+  return plan.bench.holes.filter((hole) => {
+    if (hole.channelId !== one.channel.id || seen.has(hole.holeId)) return false
+    seen.add(hole.holeId)
+    return true
+  })
+}
+
+const roundingWords = (holes: readonly DrillRow[], show: Printed): string => {
+  const most = Math.max(0, ...holes.map((hole) => Math.abs(hole.roundingMm)))
+  const text = show.units === 'in' ? `${show.decimal(most / 25.4, 3)} in` : `${show.decimal(most, 2)} mm`
+  return `Distances are rounded each on its own; the largest rounding on these sheets is ${text}.`
+}
+
+const channelBlocks = (
+  one: Built,
+  index: number,
+  holes: readonly DrillRow[],
+  design: Design,
+  show: Printed
+): Block[] => {
+  const { channel, plan, profile } = one
+  const drawing = channelDrawing(one, holes, show)
+  const name = channel.name === '' ? '' : `: ${channel.name}`
+  return [
+    {
+      kind: 'figure',
+      startsPage: index > 0,
+      heading: `Channel ${plan.mark}${name}`,
+      caption:
+        `Scale ${drawing.scale}. ${profile.name}, cut ${show.length(plan.layout.cutLengthMm)}. ` +
+        `Datum end: ${closureName(design, channel.datumClosureId)}; far end: ${closureName(design, channel.farClosureId)}.`,
+      drawing
+    },
+    ...(holes.length === 0 ? [] : [holeTable(plan.mark, plan.layout.section.averageWallMm, holes, show)])
+  ]
+}
+
+const holeTable = (mark: string, wallMm: number, holes: readonly DrillRow[], show: Printed): TableBlock => ({
+  kind: 'table',
+  name: `holes-channel-${mark}`,
+  heading: `Holes of channel ${mark}`,
+  note: holes.some((hole) => hole.heightMm !== null)
+    ? 'A height up is measured outside, from the underside of the channel.'
+    : '',
+  columns: [
+    { head: '☐', align: 'left', widthMm: 9 },
+    { head: 'Hole', align: 'left', widthMm: 17 },
+    { head: 'From datum', align: 'right', widthMm: 29, exactUnit: 'mm' },
+    { head: 'Face', align: 'left', widthMm: 28 },
+    { head: 'Diameter', align: 'right', widthMm: 25, exactUnit: 'mm' },
+    { head: 'Saw, in this order', align: 'left', widthMm: 38 },
+    { head: 'What sits there', align: 'left', widthMm: 'rest' }
+  ],
+  rows: [...holes]
+    .sort((a, b) => a.atMm - b.atMm)
+    .map((hole) => [
+      TICK,
+      cell(hole.mark, true),
+      { text: show.length(hole.atMm), exact: hole.atMm, strong: true },
+      faceCell(hole, wallMm, show),
+      show.diameterCell(hole.diameterMm),
+      cell(hole.concentric.length > 1 ? hole.concentric.join(' → ') : hole.sawName),
+      cell(hole.sits)
+    ])
+})
+
+/** On a side or end face the centre's height is measured outside, up from the underside. */
+const faceCell = (hole: DrillRow, wallMm: number, show: Printed): Cell => {
+  const face = hole.face.replace('-', ' ')
+  if (hole.heightMm === null) return cell(face)
+  const upMm = hole.heightMm + wallMm
+  return { text: `${face}, ${show.length(upMm)} up`, exact: upMm }
+}

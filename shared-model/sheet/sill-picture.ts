@@ -1,0 +1,107 @@
+import type { Design } from '../design'
+import type { Plan } from '../plan'
+import { levelDimension, uprightDimension } from './dimension-lines'
+import { circle, type Drawing, line, point, polygon, rect, type Shape, text } from './drawing'
+import { textWidthMm } from './lettering'
+import type { Built } from './named'
+import type { Printed } from './printed'
+import { scaleThatFits } from './scale'
+
+const ROOM_WIDTH_MM = 182
+const LEFT_MM = 4
+const RIGHT_MM = 30
+const TOP_MM = 6
+const BOTTOM_MM = 16
+const TALLEST_MM = 78
+
+/** The sill from above, room side below and glass above, its channels numbered and their datum ends marked. */
+export const sillPicture = (plan: Plan, design: Design, built: readonly Built[], show: Printed): Drawing => {
+  const { lengthMm, depthMm } = plan.sill
+  const scale = scaleThatFits(lengthMm, depthMm, ROOM_WIDTH_MM - LEFT_MM - RIGHT_MM, TALLEST_MM)
+  const paperLength = lengthMm * scale.factor
+  const paperDepth = depthMm * scale.factor
+  const x = (realMm: number): number => LEFT_MM + realMm * scale.factor
+  const y = (realMm: number): number => TOP_MM + (depthMm - realMm) * scale.factor
+  const left = x(0)
+  const right = x(lengthMm)
+  const front = y(0)
+  const shapes: Shape[] = [
+    rect(left, TOP_MM - 2.4, paperLength, 2.4, 'thin', 'tint'),
+    text(right + 2, TOP_MM + 1, 'glass', { sizePt: 8.5 }),
+    rect(left, TOP_MM, paperLength, paperDepth, 'outline', 'pale'),
+    text(right + 2, front, 'room', { sizePt: 8.5 }),
+    ...built.flatMap(({ plan: channel }) => canopies(channel.layout.canopies, x, y, scale.factor)),
+    ...built.flatMap((one) => channelFromAbove(one, x, y, scale.factor)),
+    ...design.sill.obstacles.flatMap((obstacle): Shape[] => [
+      rect(
+        x(obstacle.xMm),
+        y(obstacle.yMm + obstacle.depthMm),
+        obstacle.lengthMm * scale.factor,
+        obstacle.depthMm * scale.factor,
+        'hidden',
+        'tint'
+      ),
+      text(x(obstacle.xMm) + 1, y(obstacle.yMm + obstacle.depthMm) + 3.6, obstacle.name, { sizePt: 8 })
+    ]),
+    ...levelDimension(left, right, front + 10, front, show.length(lengthMm)),
+    ...uprightDimension(TOP_MM, front, right + 14, right + 8, show.length(depthMm))
+  ]
+  return {
+    widthMm: ROOM_WIDTH_MM,
+    heightMm: TOP_MM + paperDepth + BOTTOM_MM,
+    scale: scale.name,
+    alt: `The sill from above with ${built.length} channels`,
+    shapes
+  }
+}
+
+type Axis = (realMm: number) => number
+
+const canopies = (rounds: Built['plan']['layout']['canopies'], x: Axis, y: Axis, factor: number): Shape[] =>
+  rounds.map((round) => circle(x(round.xMm), y(round.yMm), round.radiusMm * factor, 'hidden'))
+
+const channelFromAbove = ({ channel, plan }: Built, x: Axis, y: Axis, factor: number): Shape[] => {
+  const { outline, body } = plan.layout
+  const box = (area: typeof body, pen: 'outline' | 'thin', fill: 'paper' | 'none'): Shape =>
+    rect(x(area.xMm), y(area.yMm + area.depthMm), area.lengthMm * factor, area.depthMm * factor, pen, fill)
+  const datumX = x(channel.xMm)
+  const datumY = y(channel.yMm)
+  return [
+    box(outline, 'outline', 'paper'),
+    box(body, 'thin', 'none'),
+    ...plan.layout.holes.flatMap((hole): Shape[] => [
+      circle(x(hole.xMm), y(hole.yMm), (hole.diameterMm / 2) * factor, 'thin', 'none'),
+      ...cross(x(hole.xMm), y(hole.yMm), 0.9)
+    ]),
+    datumFlag(datumX, datumY, channel.heading),
+    ...balloon(datumX, datumY, channel.heading, plan.mark)
+  ]
+}
+
+export const cross = (xMm: number, yMm: number, armMm: number): Shape[] => [
+  line(xMm - armMm, yMm, xMm + armMm, yMm, 'dimension'),
+  line(xMm, yMm - armMm, xMm, yMm + armMm, 'dimension')
+]
+
+/** A filled triangle that points at the datum end (the mark of ISO 5459). */
+const datumFlag = (xMm: number, yMm: number, heading: number): Shape => {
+  const turn = (heading * Math.PI) / 180
+  const place = (alongMm: number, acrossMm: number) =>
+    point(
+      xMm + alongMm * Math.cos(turn) - acrossMm * Math.sin(turn),
+      yMm - alongMm * Math.sin(turn) - acrossMm * Math.cos(turn)
+    )
+  return polygon([place(0, 0), place(-2.4, 1.4), place(-2.4, -1.4)], 'none', 'ink')
+}
+
+/** The channel's number, just inside its datum end. */
+const balloon = (xMm: number, yMm: number, heading: number, mark: string): Shape[] => {
+  const turn = (heading * Math.PI) / 180
+  const radius = Math.max(2.3, textWidthMm(mark, 9, true) / 2 + 0.7)
+  const centreX = xMm + (radius + 1) * Math.cos(turn)
+  const centreY = yMm - (radius + 1) * Math.sin(turn)
+  return [
+    circle(centreX, centreY, radius, 'thin', 'paper'),
+    text(centreX, centreY + 1.15, mark, { sizePt: 9, bold: true, anchor: 'middle' })
+  ]
+}
