@@ -1,0 +1,189 @@
+import type { BigBlock, Block, CautionBlock, Drawing, FactsBlock, LabelsBlock, TextBlock } from '../sheet'
+import { CONTENT_WIDTH_MM, pt } from './page'
+import type { PdfCell, PdfNode, PdfTableLayout } from './pdf-node'
+import { svgText } from './svg'
+import { tableContent } from './tables'
+import { cautionSign } from './warning-sign'
+
+/** One block of the sheet as nodes for the PDF writer. A heading is kept with what it heads. */
+export const blockContent = (block: Exclude<Block, { kind: 'title-fields' }>): PdfNode => {
+  switch (block.kind) {
+    case 'text':
+      return textContent(block)
+    case 'facts':
+      return factsContent(block)
+    case 'big':
+      return bigContent(block)
+    case 'table':
+      return tableContent(block)
+    case 'figure':
+      return {
+        unbreakable: true,
+        ...(block.startsPage ? { pageBreak: 'before' as const } : {}),
+        margin: [0, 0, 0, 12],
+        stack: [
+          ...heading(block.heading),
+          drawingContent(block.drawing),
+          ...(block.caption === '' ? [] : [{ text: block.caption, style: 'note', margin: edges(0, 4, 0, 0) }])
+        ]
+      }
+    case 'caution':
+      return cautionContent(block)
+    case 'labels':
+      return labelsContent(block)
+  }
+}
+
+export const drawingContent = (drawing: Drawing): PdfNode => ({
+  svg: svgText(drawing, { unit: 'pt', fontFamily: 'DejaVu' }),
+  width: pt(drawing.widthMm),
+  font: 'DejaVu'
+})
+
+const edges = (left: number, top: number, right: number, bottom: number): [number, number, number, number] => [
+  left,
+  top,
+  right,
+  bottom
+]
+
+const heading = (words: string): PdfNode[] =>
+  words === '' ? [] : [{ text: words, style: 'subheading', margin: edges(0, 2, 0, 5) }]
+
+const textContent = (block: TextBlock): PdfNode => {
+  const [first, ...rest] = block.paragraphs.map(
+    (words): PdfNode => ({ text: words, bold: block.strong, margin: edges(0, 0, 0, 4) })
+  )
+  if (first === undefined) return { stack: heading(block.heading) }
+  return {
+    margin: edges(0, 0, 0, 8),
+    stack: [{ unbreakable: true, stack: [...heading(block.heading), first] }, ...rest]
+  }
+}
+
+const bare = (above: number, between: number): PdfTableLayout => ({
+  hLineWidth: (line, node) => (line === 0 || line === node.table.body.length ? above : between),
+  vLineWidth: () => 0,
+  hLineColor: () => '#9a9a9a',
+  paddingLeft: (column) => (column === 0 ? 0 : 8),
+  paddingRight: () => 0,
+  paddingTop: () => 4,
+  paddingBottom: () => 4
+})
+
+const factsContent = (block: FactsBlock): PdfNode => {
+  const rows: PdfCell[][] = []
+  for (let from = 0; from < block.facts.length; from += block.columns) {
+    const row: PdfCell[] = block.facts.slice(from, from + block.columns).map((fact) => ({
+      stack: [
+        { text: fact.name, style: 'factName' },
+        { text: fact.value, style: 'factValue' }
+      ]
+    }))
+    while (row.length < block.columns) row.push({ text: '' })
+    rows.push(row)
+  }
+  return {
+    unbreakable: true,
+    margin: edges(0, 0, 0, 12),
+    stack: [
+      ...heading(block.heading),
+      {
+        table: { dontBreakRows: true, widths: Array.from({ length: block.columns }, () => '*' as const), body: rows },
+        layout: bare(0.6, 0.35)
+      }
+    ]
+  }
+}
+
+const bigContent = (block: BigBlock): PdfNode => ({
+  unbreakable: true,
+  margin: edges(0, 0, 0, 14),
+  table: {
+    widths: block.figures.map(() => '*' as const),
+    body: [
+      block.figures.map(
+        (figure): PdfCell => ({
+          stack: [
+            { text: figure.name, style: 'factName' },
+            { text: figure.value, style: 'big' },
+            ...(figure.note === '' ? [] : [{ text: figure.note, style: 'factName' }])
+          ]
+        })
+      )
+    ]
+  },
+  layout: bare(1.2, 1.2)
+})
+
+/** A panel with its signal word in black and white, so that it keeps its rank on a grey printer. */
+const cautionContent = (block: CautionBlock): PdfNode => {
+  const severe = block.signalWord === 'DANGER' || block.signalWord === 'WARNING'
+  const panel: PdfCell = {
+    fillColor: severe ? '#000000' : '#e4e4e4',
+    margin: edges(6, 5, 4, 5),
+    columns: [
+      { width: pt(6.5), ...drawingContent(cautionSign(block.signalWord, severe)) },
+      {
+        width: '*',
+        text: block.signalWord,
+        style: 'signal',
+        color: severe ? '#ffffff' : '#000000',
+        margin: edges(0, 3, 0, 0)
+      }
+    ],
+    columnGap: 5
+  }
+  const foot = [block.signs, block.sources].filter((part) => part !== '').join('    ')
+  const words: PdfCell = {
+    margin: edges(4, 4, 4, 4),
+    stack: [
+      { text: block.text, bold: true },
+      ...(block.reason === '' ? [] : [{ text: block.reason, margin: edges(0, 2, 0, 0) }]),
+      ...(foot === '' ? [] : [{ text: foot, style: 'note', margin: edges(0, 3, 0, 0) }])
+    ]
+  }
+  return {
+    unbreakable: true,
+    margin: edges(0, 0, 0, 6),
+    table: { dontBreakRows: true, widths: [pt(38), '*'], body: [[panel, words]] },
+    layout: {
+      hLineWidth: () => 0.8,
+      vLineWidth: (line) => (line === 1 ? 0 : 0.8),
+      paddingLeft: () => 0,
+      paddingRight: () => 0,
+      paddingTop: () => 0,
+      paddingBottom: () => 0
+    }
+  }
+}
+
+/** Labels to cut out, two to a row, with dashed-like thin frames. */
+const labelsContent = (block: LabelsBlock): PdfNode => {
+  const cells = block.labels.map(
+    (label): PdfCell => ({
+      margin: edges(6, 5, 6, 5),
+      stack: [
+        { text: label.title, bold: true, fontSize: 13, margin: edges(0, 0, 0, 2) },
+        ...label.lines.map((words, index) => ({ text: words, bold: index === label.lines.length - 1 }))
+      ]
+    })
+  )
+  const rows: PdfCell[][] = []
+  for (let from = 0; from < cells.length; from += 2) {
+    const left = cells[from] ?? { text: '' }
+    rows.push([left, cells[from + 1] ?? { text: '' }])
+  }
+  return {
+    margin: edges(0, 0, 0, 12),
+    table: { dontBreakRows: true, widths: [pt(CONTENT_WIDTH_MM / 2) - 2, pt(CONTENT_WIDTH_MM / 2) - 2], body: rows },
+    layout: {
+      hLineWidth: () => 0.6,
+      vLineWidth: () => 0.6,
+      paddingLeft: () => 0,
+      paddingRight: () => 0,
+      paddingTop: () => 0,
+      paddingBottom: () => 0
+    }
+  }
+}

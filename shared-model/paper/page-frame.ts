@@ -1,0 +1,53 @@
+import type { TitleBlock } from '../sheet'
+import { BARE_EDGE_MM, pt } from './page'
+import type { PdfNode, PdfTable, PdfTableLayout } from './pdf-node'
+
+const band = (top: number, bottom: number): PdfTableLayout => ({
+  hLineWidth: (line, node) => (line === 0 ? top : line === node.table.body.length ? bottom : 0),
+  vLineWidth: () => 0,
+  paddingLeft: () => 0,
+  paddingRight: () => 0,
+  paddingTop: () => 2.5,
+  paddingBottom: () => 3
+})
+
+/** Top of every page: what the sheet is, its number and revision, and which sheet of how many. */
+export const pageHeader = (block: TitleBlock, sideMm: number, page: string): PdfTable => ({
+  margin: [pt(sideMm), pt(BARE_EDGE_MM), pt(sideMm), 0],
+  table: {
+    widths: ['*', 'auto'],
+    body: [
+      [
+        { text: [{ text: block.title, bold: true }, { text: `   ${block.documentType}` }], style: 'frame' },
+        {
+          text: [
+            {
+              text: [block.number, block.revision === '' ? '' : `rev ${block.revision}`]
+                .filter((part) => part !== '')
+                .join(' · ')
+            },
+            { text: page === '' ? '' : `   ${page}`, bold: true }
+          ],
+          style: 'frame',
+          alignment: 'right'
+        }
+      ]
+    ]
+  },
+  layout: band(0, 0.9)
+})
+
+/** Foot of every page: units, graduation, maker and date. */
+export const pageFooter = (block: TitleBlock, sideMm: number): PdfNode => ({
+  margin: [pt(sideMm), pt(3), pt(sideMm), 0],
+  table: {
+    widths: ['*', 'auto'],
+    body: [
+      [
+        { text: [block.maker, block.date].filter((part) => part !== '').join(' · '), style: 'frame' },
+        { text: `${block.units} · ${block.graduation}`, style: 'frame', alignment: 'right' }
+      ]
+    ]
+  },
+  layout: band(0.5, 0)
+})

@@ -1,0 +1,93 @@
+import type { Cell, Column, TableBlock } from '../sheet'
+import { pt } from './page'
+import type { PdfCell, PdfNode, PdfTableLayout } from './pdf-node'
+
+const ALIGN = { left: 'left', right: 'right', centre: 'center' } as const
+
+/** Tables of so few rows are kept on one page with their note. */
+const KEPT_ROWS = 12
+
+/**
+ * A table with its heading (and, where it opens a section, the section's) as the first of its repeated rows, so that no
+ * heading stands alone and no row is split.
+ */
+export const tableContent = (table: TableBlock, section = '', above = 0): PdfNode => {
+  const titles = [
+    ...(section === '' ? [] : [titleRow(table, section, 'section', [-4, above, 0, 6])]),
+    ...(table.heading === '' ? [] : [titleRow(table, table.heading, 'subheading', [-4, 0, 0, 1])])
+  ]
+  const heads = table.columns.map(
+    (column): PdfCell => ({
+      text: column.head === '☐' ? ' ' : column.head,
+      style: 'tableHead',
+      alignment: ALIGN[column.align]
+    })
+  )
+  const gaps = table.columns.map((column, index) => gapBefore(column, table.columns[index - 1]))
+  return {
+    margin: [0, 0, 0, 12],
+    style: 'table',
+    unbreakable: table.rows.length <= KEPT_ROWS,
+    stack: [
+      {
+        table: {
+          headerRows: titles.length + 1,
+          keepWithHeaderRows: Math.min(2, table.rows.length),
+          dontBreakRows: true,
+          widths: table.columns.map((column, index) =>
+            column.widthMm === 'rest' ? '*' : pt(column.widthMm) - RIGHT_PT - (gaps[index] ?? 0)
+          ),
+          body: [
+            ...titles,
+            heads,
+            ...table.rows.map((row) => table.columns.map((column, index) => cellContent(row[index], column)))
+          ]
+        },
+        layout: rules(titles.length + 1, gaps)
+      },
+      ...(table.note === '' ? [] : [{ text: table.note, style: 'note', margin: [0, 3, 0, 0] } satisfies PdfNode])
+    ]
+  }
+}
+
+const RIGHT_PT = 4
+
+/** Words after a right-aligned figure stand well clear of it. */
+const gapBefore = (column: Column, before: Column | undefined): number =>
+  before?.align === 'right' && column.align === 'left' ? 14 : 4
+
+const titleRow = (
+  table: TableBlock,
+  words: string,
+  style: string,
+  margin: [number, number, number, number]
+): PdfCell[] => [
+  { text: words, style, colSpan: table.columns.length, margin },
+  ...table.columns.slice(1).map((): PdfCell => ({ text: '' }))
+]
+
+const cellContent = (cell: Cell | undefined, column: Column): PdfCell => {
+  if (cell === undefined) return { text: '' }
+  const alignment = ALIGN[column.align]
+  if (cell.text === '☐') return { text: '☐', fontSize: 12, lineHeight: 0.8, alignment }
+  const bold = cell.strong === true
+  if (cell.under === undefined || cell.under === '') return { text: cell.text, alignment, bold }
+  return { text: [{ text: cell.text, bold: true }, { text: `\n${cell.under}` }], alignment }
+}
+
+/** A wide rule under the heads, hair rules between rows, none upright. */
+const rules = (headerRows: number, gaps: readonly number[]): PdfTableLayout => ({
+  hLineWidth: (line, node) => {
+    if (line === headerRows) return 0.9
+    if (line < headerRows - 1 || line === 0) return 0
+    if (line === headerRows - 1) return 0
+    return line === node.table.body.length ? 0.6 : 0.35
+  },
+  vLineWidth: () => 0,
+  hLineColor: (line) => (line === headerRows ? '#000000' : '#9a9a9a'),
+  fillColor: (row) => (row === headerRows - 1 ? '#efefef' : null),
+  paddingLeft: (column) => gaps[column] ?? 4,
+  paddingRight: () => RIGHT_PT,
+  paddingTop: (row) => (row < headerRows - 1 ? 0 : 3.2),
+  paddingBottom: (row) => (row < headerRows - 1 ? 3 : 3.2)
+})
