@@ -30,13 +30,6 @@ export const foundationSources = {
     where: 'Table 1 (OD',
     grade: 'published-in-part'
   },
-  'sewer-pipe-sockets': {
-    body: 'ASTM International (stored copy)',
-    title: 'ASTM D2729-96a / D2729-11 (socket dimensions table; Table 5 minimum pipe stiffness)',
-    year: '1996 / 2011',
-    where: 'Table 5 minimum pipe stiffness',
-    grade: 'published'
-  },
   'sdr35-pipe': {
     body: 'how-to site',
     title:
@@ -58,13 +51,6 @@ export const foundationSources = {
     year: '2020',
     where: 'as titled',
     grade: 'published-in-part'
-  },
-  'water-properties-table': {
-    body: 'Hydraulic Institute',
-    title: 'Engineering Data Library, water properties, Tables 2.A.1 and 2.A.2',
-    year: '2024',
-    where: 'as titled',
-    grade: 'published'
   },
   'copper-downspout-sizes': {
     body: 'Copper Development Association',
