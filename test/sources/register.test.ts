@@ -12,9 +12,10 @@ interface Text {
   readonly text: string
 }
 
+/** Every source and data file under a folder. */
 const read = (root: string): readonly Text[] =>
   readdirSync(root, { recursive: true, encoding: 'utf8' })
-    .filter((path) => path.endsWith('.ts') && !path.endsWith('.d.ts'))
+    .filter((path) => /\.(ts|json)$/.test(path) && !path.endsWith('.d.ts'))
     .map((path) => ({ path, room: path.split('/')[0] ?? '', text: readFileSync(join(root, path), 'utf8') }))
 
 const files = read(model)
@@ -41,7 +42,7 @@ describe('the register of sources', () => {
   it('holds no entry that nothing rests on', () => {
     const all = rooms.map(({ text }) => text).join('\n')
     const unused = Object.keys(SOURCES).filter(
-      (id) => !all.includes(`'${id}'`) && !new RegExp(`@source ${id}\\b(?!-)`).test(all)
+      (id) => !all.includes(`'${id}'`) && !all.includes(`"${id}"`) && !new RegExp(`@source ${id}\\b(?!-)`).test(all)
     )
     expect(unused).toEqual([])
   })
