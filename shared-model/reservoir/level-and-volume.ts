@@ -53,9 +53,9 @@ export function levelOfVolume(basin: Basin, targetMm3: number, highMm: number): 
   let fb = volumeMm3(basin, b) - targetMm3
   if (fb <= 0) return b
   if (fa >= 0) return 0
-  // A thousandth of a millimetre of surface is far finer than any mark on a channel.
-  const closeMm3 = 1e-7 * Math.max(1, volumeMm3(basin, basin.insideHeightMm))
-  for (let i = 0; i < 100 && b - a > 1e-7; i += 1) {
+  // Close in the amount itself: near a round floor or a dry end the volume goes with a power of the level.
+  const closeMm3 = 1e-7 * targetMm3
+  for (let i = 0; i < 100 && b - a > 1e-9; i += 1) {
     const c = i % 8 === 7 ? (a + b) / 2 : b - (fb * (b - a)) / (fb - fa)
     const fc = volumeMm3(basin, c) - targetMm3
     if (Math.abs(fc) <= closeMm3) return c

@@ -42,6 +42,8 @@ function rung(stage: Rung['stage'], liftMm: number, wanted: LadderWanted): Rung 
       .flatMap((saw) => carrying.map((cup) => reach(cup, saw.diameterMm + saw.oversizeMm, liftMm)))
   )
   if (bySaw) return { stage, liftMm, how: { kind: 'other-saw', openingMm: bySaw.openingMm, cupId: bySaw.cupId } }
+  const exact = least(carrying.map((cup) => exactOpening(cup, liftMm, wanted.widestHoleMm)))
+  if (exact) return { stage, liftMm, how: { kind: 'other-saw', openingMm: exact.openingMm, cupId: exact.cupId } }
   const mostMm = carrying.reduce((most, cup) => Math.max(most, riserProudMm(cup, wanted.holeMm) ?? 0), 0)
   return { stage, liftMm, how: { kind: 'no-cup-reaches', mostMm } }
 }
@@ -60,6 +62,18 @@ function reach(cup: Cup, openingMm: number, liftMm: number): Reach | null {
   // The wall must measure the opening at the cut margin too: the press carries the riser that much further down.
   const cutBelowRimMm = wedgeDepth(cup, openingMm) + RISER_CUT_MARGIN_MM
   return cutBelowRimMm <= cup.heightMm ? { cupId: cup.id, cutBelowRimMm, openingMm, proudMm } : null
+}
+
+/** The opening, of no saw at hand, in which this cup would lift by just so much. */
+function exactOpening(cup: Cup, liftMm: number, widestHoleMm: number): Reach | null {
+  const run = cup.heightMm - cup.rimThicknessMm
+  const perMm = run > 0 ? (cup.bodyUnderRimMm - cup.bottomMm) / run : 0
+  if (perMm <= 0) return null
+  // The press of a flexible wall is the same at any depth that is deeper than it.
+  const middleMm = (cup.bodyUnderRimMm + cup.bottomMm) / 2
+  const pressMm = wedgeDepth(cup, middleMm) - (riserProudMm(cup, middleMm) ?? 0)
+  const openingMm = cup.bodyUnderRimMm - (liftMm + pressMm - cup.rimThicknessMm) * perMm
+  return openingMm <= widestHoleMm ? reach(cup, openingMm, liftMm) : null
 }
 
 function wedgeDepth(cup: Cup, openingMm: number): number {
