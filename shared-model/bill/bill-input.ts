@@ -63,11 +63,14 @@ export interface Bead {
   readonly depthMm: number
 }
 
+/** What the bill reads of one profile's cut plan. */
+export type BilledCuts = Pick<CutPlan, 'profileId' | 'bars' | 'uncut' | 'keptWorthMinor'>
+
 /** All that the bill needs of the design, as plain data: plans for the whole batch, channels of one unit. */
 export interface BillInput {
   readonly quantity: number
   readonly profiles: readonly { readonly id: string; readonly name: string }[]
-  readonly cuts: readonly CutPlan[]
+  readonly cuts: readonly BilledCuts[]
   readonly rings: RingPlan | null
   readonly channels: readonly ChannelNeeds[]
   readonly amounts: readonly AmountNeed[]

@@ -2,6 +2,7 @@ export type { Bill, BillLine, PackBought } from './bill'
 export type {
   AmountNeed,
   Bead,
+  BilledCuts,
   BillInput,
   BillShop,
   BillUnit,

@@ -1,5 +1,4 @@
-import type { CutPlan } from '../cutting'
-import type { BillInput, Need } from './bill-input'
+import type { BilledCuts, BillInput, Need } from './bill-input'
 
 /** Length of stock that leaves the shop with the batch, by profile: bars less the offcuts that are kept. */
 export const stockNeeds = (input: BillInput): readonly Need[] =>
@@ -19,7 +18,7 @@ export const stockNeeds = (input: BillInput): readonly Need[] =>
     })
 
 /** Pieces, kerfs, trims and the ends not kept. */
-export const stockUsedMm = (cut: CutPlan): number =>
+export const stockUsedMm = (cut: BilledCuts): number =>
   cut.bars.reduce((sum, bar) => sum + bar.lengthMm - (bar.keep ? bar.leftoverMm : 0), 0)
 
 /** Whole sheets by kind, as the ring plan takes them. */

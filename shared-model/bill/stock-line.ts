@@ -1,6 +1,6 @@
-import type { CutPlan, PricedOffer } from '../cutting'
+import type { PricedOffer } from '../cutting'
 import type { BillLine, PackBought } from './bill'
-import type { BillInput, BillShop, BuyingTax, Need } from './bill-input'
+import type { BilledCuts, BillInput, BillShop, BuyingTax, Need } from './bill-input'
 import { pricePaid } from './price-paid'
 
 /**
@@ -38,7 +38,7 @@ export function sheetLine(need: Need, input: BillInput, shop: BillShop): BillLin
   return plannedLine({ ...need, name }, taken, offers, shop.buyingTax, { complete: true, left: 0, leftMinor: 0 })
 }
 
-const keptMm = (cut: CutPlan): number => cut.bars.reduce((sum, bar) => sum + (bar.keep ? bar.leftoverMm : 0), 0)
+const keptMm = (cut: BilledCuts): number => cut.bars.reduce((sum, bar) => sum + (bar.keep ? bar.leftoverMm : 0), 0)
 
 interface Taken {
   readonly id: string
