@@ -1,0 +1,78 @@
+import type { Budget } from '../outcome'
+import { byPiece } from './by-piece'
+import { byTool } from './by-tool'
+import type { DrillCell, DrillWork } from './drill-work'
+import type { Handling } from './handling'
+import { handlingBound, handlingOf } from './handling'
+import { leastChanges } from './least-changes'
+import { leastHandling } from './least-handling'
+
+export interface DrillOrder extends Handling {
+  readonly cells: readonly DrillCell[]
+  readonly soughtBy: 'least-time' | 'fewest-changes'
+  /** Proven: no order needs fewer. */
+  readonly leastChanges: number
+  readonly leastMounts: number
+  readonly leastSeconds: number
+  /** The order is proven least in what it was sought by. */
+  readonly proven: boolean
+}
+
+/** Orders of fitting with equally few changes that are looked through for the fewest clampings. */
+const ORDERS = 60
+/** A clamping more decides between orders of equal time, in seconds. */
+const TIE_S = 1e-6
+
+/**
+ * The order of all drilling in a batch: least time where the shop has times for a change or a clamping, else fewest
+ * tool changes and then fewest clampings. Tool by tool and piece by piece are worked out first; where neither meets the
+ * lower bound an exact search looks for better, as far as the budget goes.
+ */
+export const drillOrder = (work: DrillWork, budget: Budget): DrillOrder => {
+  const soughtBy = work.changeS > 0 || work.mountS > 0 ? 'least-time' : 'fewest-changes'
+  const fewest = leastChanges(work, budget, ORDERS)
+  const operations = work.pieces.reduce((sum, piece) => sum + piece.count * piece.operations.length, 0)
+  const changeCost = soughtBy === 'least-time' ? work.changeS : operations + 1
+  const mountCost = soughtBy === 'least-time' ? work.mountS + TIE_S : 1
+  const weighed: DrillWork = { ...work, changeS: changeCost, mountS: mountCost }
+  const costOf = (cells: readonly DrillCell[]) => handlingOf(weighed, cells).seconds
+  let lowerBound = handlingBound(weighed, fewest.lowerBound).seconds
+  let best: readonly DrillCell[] | null = null
+  const offer = (cells: readonly DrillCell[] | null) => {
+    if (cells && (!best || costOf(cells) < costOf(best) - TIE_S / 2)) best = cells
+  }
+  const isLeast = () => best !== null && costOf(best) <= lowerBound + TIE_S / 2
+  for (const stages of fewest.stages) {
+    offer(byTool(work, stages))
+    if (isLeast()) break
+  }
+  if (!isLeast()) offer(byPiece(work, budget))
+  if (!isLeast() && budget.work > 0) {
+    const exact = leastHandling(work, changeCost, mountCost, budget)
+    lowerBound = Math.max(lowerBound, exact.lowerBound)
+    offer(exact.cells)
+  }
+  const cells = best ?? []
+  const handling = handlingOf(work, cells)
+  const isProvenByChanges = soughtBy === 'fewest-changes' && handling.changes === fewest.lowerBound
+  return {
+    ...handling,
+    cells,
+    soughtBy,
+    leastChanges: fewest.lowerBound,
+    leastMounts: handlingBound(weighed, fewest.lowerBound).mounts,
+    leastSeconds: leastSecondsOf(soughtBy, isLeast(), handling, lowerBound),
+    proven: isProvenByChanges || isLeast()
+  }
+}
+
+/** The bound in whole seconds of the shop, without what decides ties. */
+const leastSecondsOf = (
+  soughtBy: DrillOrder['soughtBy'],
+  isLeast: boolean,
+  handling: Handling,
+  lowerBound: number
+): number => {
+  if (soughtBy === 'fewest-changes') return 0
+  return isLeast ? handling.seconds : Math.max(0, lowerBound - TIE_S * handling.mounts)
+}
