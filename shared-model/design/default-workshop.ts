@@ -1,12 +1,13 @@
 import { CATALOGUE } from '../parts'
+import { usualBars, usualSheets } from './usual-stock'
 import { type Shows, WORKSHOP_SCHEMA, type Workshop } from './workshop'
 
 /** Id of the built-in workshop, by which a plan knows that none was given. */
 export const BUILT_IN_ID = 'built-in'
 
 /**
- * The built-in workshop: every hole saw of the catalogue, one drill held in the hand, a hand saw, no offcuts and no prices.
- * It offers no stock either: the plan cuts the pieces from what is on offer, and says so where nothing is. Step times are from memory, to be overwritten with the maker's own.
+ * The built-in workshop: every hole saw of the catalogue, one drill held in the hand, a hand saw, the catalogue's profiles
+ * and foams in their usual lengths and sheets, no offcuts and no prices. Step times are from memory, to be overwritten with the maker's own.
  */
 export const defaultWorkshop = (shows: Partial<Shows> = {}, currency = 'EUR'): Workshop => ({
   schema: WORKSHOP_SCHEMA,
@@ -25,10 +26,10 @@ export const defaultWorkshop = (shows: Partial<Shows> = {}, currency = 'EUR'): W
     keptWorthPercent: 0,
     joinsAllowed: false
   },
-  stock: [],
+  stock: usualBars(),
   rack: [],
   sheetSetup: { webMm: 3, edgeMm: 5 },
-  sheets: [],
+  sheets: usualSheets(),
   offers: [],
   shelf: [],
   times: {

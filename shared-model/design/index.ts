@@ -1,4 +1,6 @@
 export { BUILT_IN_ID, defaultWorkshop } from './default-workshop'
+export type { Demo } from './demos/demos'
+export { DEMOS } from './demos/demos'
 export type { Anchor, Design, PartsUsed, PinnedDimension, PinnedNote, Place, YesNo } from './design'
 export { DESIGN_SCHEMA } from './design'
 export { MOST_DEPTH, MOST_VALUES } from './document-caps'

@@ -78,7 +78,8 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
   const sheetWork = ringNeedsOf(design, index)
   problems.push(...sheetWork.problems)
   const { needs, plates } = sheetWork
-  const ringsInput = { needs, plates, sheets: workshop.sheets, setup: workshop.sheetSetup, budget }
+  const sheetBudget = options.cuts === 'left-out' ? { ...budget, work: 0 } : budget
+  const ringsInput = { needs, plates, sheets: workshop.sheets, setup: workshop.sheetSetup, budget: sheetBudget }
   const rings = take(planRings(ringsInput), EMPTY_RING_PLAN)
 
   const loaded = sillLoad(

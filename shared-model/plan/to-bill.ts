@@ -77,11 +77,12 @@ const needsOfChannel = (channel: Channel, index: PartIndex, couplings: number): 
   }
 }
 
-/** A fitting is known by what it is and the hole it fills: `grommet-20`. */
-export const fittingPart = (closure: string, diameterMm: number): Omit<CountedPart, 'count'> => ({
-  partId: `${closure}-${diameterMm}`,
-  name: `${closure.slice(0, 1).toUpperCase()}${closure.slice(1).replaceAll('-', ' ')}, ${diameterMm} mm hole`
-})
+/** A fitting is known by what it is and the hole it fills, to a tenth of a millimetre: `grommet-20`, `plug-22.2`. */
+export const fittingPart = (closure: string, diameterMm: number): Omit<CountedPart, 'count'> => {
+  const sizeMm = Math.round(diameterMm * 10) / 10
+  const name = `${closure.slice(0, 1).toUpperCase()}${closure.slice(1).replaceAll('-', ' ')}`
+  return { partId: `${closure}-${sizeMm}`, name: `${name}, ${sizeMm} mm hole` }
+}
 
 const counted = (parts: readonly Omit<CountedPart, 'count'>[]): readonly CountedPart[] => {
   const counts = new Map<string, CountedPart>()
