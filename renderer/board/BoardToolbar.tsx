@@ -1,0 +1,63 @@
+import { usePlanStore } from '../plan/use-plan'
+import { useActions, useApp, useAppStore } from '../store/use-app'
+import { copyChosen, deleteChosen, mirrorChosen, turnChosen } from './board-acts'
+import { boardStore } from './board-store'
+import { addFittingChannel } from './place-new'
+import { zoomedAt } from './scale'
+import { ToolButton } from './ToolButton'
+import { useFit } from './use-fit'
+
+/** What can be done on the board, by click. */
+export function BoardToolbar() {
+  const store = useAppStore()
+  const planStore = usePlanStore()
+  const fit = useFit()
+  const { look } = useActions()
+  const { tool, snap, canopies } = useApp((state) => state.view)
+  const chosen = useApp((state) => state.selection.channelIds.length > 0)
+  const zoom = (factor: number): void =>
+    boardStore.setState(({ scale, size }) => ({
+      scale: zoomedAt(scale, { x: size.width / 2, y: size.height / 2 }, factor)
+    }))
+  return (
+    <div className="board-toolbar" role="toolbar" aria-label="Board tools">
+      <button
+        type="button"
+        className="button primary"
+        onClick={() => addFittingChannel(store, planStore.getState().live)}
+      >
+        Add a channel
+      </button>
+      <span className="button-row" role="group" aria-label="Hand">
+        <ToolButton icon="choose" label="Choose" pressed={tool === 'choose'} act={() => look({ tool: 'choose' })} />
+        <ToolButton
+          icon="channel"
+          label="Draw a channel"
+          pressed={tool === 'channel'}
+          act={() => look({ tool: 'channel' })}
+        />
+        <ToolButton icon="site" label="Put in sites" pressed={tool === 'site'} act={() => look({ tool: 'site' })} />
+        <ToolButton icon="hand" label="Pan" pressed={tool === 'hand'} act={() => look({ tool: 'hand' })} />
+      </span>
+      <span className="button-row" role="group" aria-label="What is chosen">
+        <ToolButton
+          icon="copy"
+          label="Copy"
+          disabled={!chosen}
+          act={() => copyChosen(store, planStore.getState().live)}
+        />
+        <ToolButton icon="mirror" label="Mirror" disabled={!chosen} act={() => mirrorChosen(store)} />
+        <ToolButton icon="turn" label="Turn" disabled={!chosen} act={() => turnChosen(store)} />
+        <ToolButton icon="remove" label="Delete" disabled={!chosen} act={() => deleteChosen(store)} />
+      </span>
+      <span className="button-row" role="group" aria-label="View">
+        <ToolButton icon="snap" label="Snap" pressed={snap} act={() => look({ snap: !snap })} />
+        <ToolButton icon="plant" label="Canopies" pressed={canopies} act={() => look({ canopies: !canopies })} />
+        <ToolButton icon="zoomOut" label="Zoom out" act={() => zoom(0.8)} />
+        <ToolButton icon="zoomIn" label="Zoom in" act={() => zoom(1.25)} />
+        <ToolButton icon="fit" label="Fit the sill" act={() => fit()} />
+        <ToolButton icon="target" label="Zoom to what is chosen" disabled={!chosen} act={() => fit(true)} />
+      </span>
+    </div>
+  )
+}

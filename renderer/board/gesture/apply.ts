@@ -1,0 +1,78 @@
+import {
+  copyChannels,
+  type Design,
+  type Edited,
+  editOpening,
+  moveChannels,
+  moveSites,
+  resizeChannel
+} from '../../../shared-model/design'
+import type { Gesture, Live } from '../board-store'
+import type { Point } from '../scale'
+import { moved, pulled, type Snapping, slid } from './moved'
+
+/** A gesture as it stands: the change it makes to the design from before it, and what is shown. */
+export interface Applied {
+  readonly change: (design: Design) => Edited<Design>
+  readonly live: Live
+  readonly what: string
+}
+
+/** What a gesture has come to with the hand at `at`; null for those that change no design while they last. */
+export function applied(gesture: Gesture, at: Point, before: Design, snapping: Snapping | null): Applied | null {
+  if (gesture.kind === 'pan' || gesture.kind === 'box' || gesture.kind === 'draw') return null
+  const by = { x: at.x - gesture.from.x, y: at.y - gesture.from.y }
+  if (gesture.kind === 'move') {
+    const to = moved(gesture.start, by, snapping)
+    return moveApplied(gesture, to.dxMm, to.dyMm, to.lines)
+  }
+  const channel = before.channels.find((each) => each.id === gesture.channelId)
+  if (channel === undefined) return null
+  if (gesture.kind === 'pull') {
+    const to = pulled({ ...gesture, heading: channel.heading, by }, snapping)
+    return lengthApplied(gesture, to.lengthMm, to.lines)
+  }
+  const toMm = slid(gesture.startMm, channel.heading, by, channel.lengthMm, snapping)
+  return positionApplied(gesture, toMm)
+}
+
+/** The same gesture with the figure typed instead of dragged. */
+export function appliedExactly(gesture: Gesture, valueMm: number, now: Point): Applied | null {
+  switch (gesture.kind) {
+    case 'move':
+      return moveApplied(gesture, valueMm - gesture.start.xMm, now.y, [])
+    case 'pull':
+      return lengthApplied(gesture, valueMm, [])
+    case 'site':
+    case 'opening':
+      return positionApplied(gesture, valueMm)
+    default:
+      return null
+  }
+}
+
+type Of<K extends Gesture['kind']> = Extract<Gesture, { readonly kind: K }>
+
+const moveApplied = (gesture: Of<'move'>, dxMm: number, dyMm: number, lines: Live['lines']): Applied => ({
+  change: (design) => {
+    if (!gesture.copy) return moveChannels(design, gesture.ids, dxMm, dyMm)
+    return copyChannels(design, gesture.ids, dxMm, dyMm)
+  },
+  live: { label: 'From the sill’s left end', valueMm: gesture.start.xMm + dxMm, lines },
+  what: gesture.copy ? 'copy channels' : gesture.ids.length === 1 ? 'move a channel' : 'move channels'
+})
+
+const lengthApplied = (gesture: Of<'pull'>, lengthMm: number, lines: Live['lines']): Applied => ({
+  change: (design) => resizeChannel(design, gesture.channelId, lengthMm, gesture.end),
+  live: { label: 'Cut length', valueMm: lengthMm, lines },
+  what: 'change a length'
+})
+
+const positionApplied = (gesture: Of<'site'> | Of<'opening'>, atMm: number): Applied => ({
+  change: (design) =>
+    gesture.kind === 'site'
+      ? moveSites(design, gesture.channelId, gesture.siteIds, atMm - gesture.startMm)
+      : editOpening(design, gesture.channelId, gesture.openingId, { atMm }),
+  live: { label: 'From the datum end', valueMm: atMm, lines: [] },
+  what: gesture.kind === 'site' ? 'move a cup site' : 'move a service opening'
+})

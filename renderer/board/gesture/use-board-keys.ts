@@ -1,0 +1,129 @@
+import { type KeyboardEvent, useMemo, useRef } from 'react'
+import { moveChannels, moveSites } from '../../../shared-model/design'
+import { graduationNm, mm, NM_PER_MM, parseLength, showLength } from '../../../shared-model/units'
+import { usePlanStore } from '../../plan/use-plan'
+import { NOTHING } from '../../store/selection'
+import { useAppStore } from '../../store/use-app'
+import { copyChosen, deleteChosen } from '../board-acts'
+import { boardStore } from '../board-store'
+import { alongRun } from '../runs'
+import { panned, zoomedAt } from '../scale'
+import { useFit } from '../use-fit'
+import { walked } from '../walk'
+import { appliedExactly } from './apply'
+
+const ARROWS: Readonly<Record<string, { readonly x: number; readonly y: number }>> = {
+  ArrowLeft: { x: -1, y: 0 },
+  ArrowRight: { x: 1, y: 0 },
+  ArrowUp: { x: 0, y: 1 },
+  ArrowDown: { x: 0, y: -1 }
+}
+const LARGER = 10
+const PAN_PX = 40
+
+/** Everything the hand does on the board, by key. A held arrow key makes one step of the history. */
+export function useBoardKeys() {
+  const store = useAppStore()
+  const planStore = usePlanStore()
+  const fit = useFit()
+  const nudged = useRef({ x: 0, y: 0, open: false })
+
+  return useMemo(() => {
+    const nudge = (arrow: { readonly x: number; readonly y: number }, larger: boolean): void => {
+      const state = store.getState()
+      const { channelIds, siteIds } = state.selection
+      if (channelIds.length === 0) {
+        boardStore.setState((board) => ({ scale: panned(board.scale, -arrow.x * PAN_PX, arrow.y * PAN_PX) }))
+        return
+      }
+      const step = (graduationNm(state.workshop.shows) / NM_PER_MM) * (larger ? LARGER : 1)
+      nudged.current = {
+        x: nudged.current.x + arrow.x * step,
+        y: nudged.current.y + arrow.y * step,
+        open: true
+      }
+      const by = nudged.current
+      const channel = state.design.channels.find((each) => each.id === channelIds[0])
+      if (siteIds.length > 0 && channel !== undefined) {
+        store.do.drag((design) => moveSites(design, channel.id, siteIds, alongRun(channel.heading, by)))
+      } else store.do.drag((design) => moveChannels(design, channelIds, by.x, by.y))
+    }
+
+    const settle = (): void => {
+      if (!nudged.current.open) return
+      nudged.current = { x: 0, y: 0, open: false }
+      const { selection } = store.getState()
+      store.do.drop(selection.siteIds.length > 0 ? 'move a cup site' : 'move a channel')
+      const { design, workshop } = store.getState()
+      const channel = design.channels.find((each) => each.id === selection.channelIds[0])
+      const site = channel?.sites.find((each) => each.id === selection.siteIds[0])
+      const said = (valueMm: number): string => showLength(mm(valueMm), workshop.shows)
+      if (site !== undefined) store.do.look({ said: `Site ${said(site.atMm)} from the datum end` })
+      else if (channel !== undefined)
+        store.do.look({ said: `Channel ${said(channel.xMm)} from the left, ${said(channel.yMm)} from the front` })
+    }
+
+    /** While dragging: figures are typed, Enter sets them. Gives back whether the key was taken. */
+    const typing = (event: KeyboardEvent, cancel: () => void): boolean => {
+      const { gesture, live, typed } = boardStore.getState()
+      if (gesture === null) return false
+      if (event.key === 'Escape') cancel()
+      else if (event.key === 'Backspace') boardStore.setState({ typed: typed.slice(0, -1) })
+      else if (event.key === 'Enter' && typed !== '' && live !== null) {
+        const { shows } = store.getState().workshop
+        const reading = parseLength(typed, {
+          shown: shows.units,
+          decimalMark: shows.decimalMark,
+          negative: gesture.kind === 'move'
+        })
+        const exact = reading.ok ? appliedExactly(gesture, reading.value, { x: 0, y: 0 }) : null
+        if (exact === null) return true
+        store.do.drag(exact.change)
+        store.do.drop(exact.what)
+        boardStore.setState({ gesture: null, live: null, typed: '' })
+      } else if (/^[0-9.,/'" a-z-]$/i.test(event.key) && !event.ctrlKey && !event.metaKey) {
+        boardStore.setState({ typed: typed + event.key })
+      } else return false
+      return true
+    }
+
+    const down = (event: KeyboardEvent, cancel: () => void): void => {
+      if (typing(event, cancel)) return event.preventDefault()
+      const { width, height } = boardStore.getState().size
+      const middle = { x: width / 2, y: height / 2 }
+      const zoom = (factor: number): void =>
+        boardStore.setState((state) => ({ scale: zoomedAt(state.scale, middle, factor) }))
+      const arrow = ARROWS[event.key]
+      const command = event.ctrlKey || event.metaKey
+      const key = event.key.toLowerCase()
+      if (arrow !== undefined && !command) nudge(arrow, event.shiftKey)
+      else if (event.key === 'Tab') {
+        const { design, selection } = store.getState()
+        const next = walked(design.channels, selection, event.shiftKey ? -1 : 1)
+        if (next === null) return
+        store.do.select(next.selection)
+        store.do.look({ said: next.said })
+      } else if (event.key === 'Delete' || event.key === 'Backspace') deleteChosen(store)
+      else if (event.key === 'Escape') {
+        store.do.look({ tool: 'choose' })
+        store.do.select(NOTHING)
+      } else if (event.key === 'Enter')
+        document.querySelector<HTMLInputElement>('.board-strip .chosen-fields input')?.focus()
+      else if (key === '+' || key === '=') zoom(1.25)
+      else if (key === '-') zoom(0.8)
+      else if (key === '0' && !command) fit()
+      else if (command && key === 'a') {
+        store.do.select({ ...NOTHING, channelIds: store.getState().design.channels.map((each) => each.id) })
+      } else if (command && (key === 'c' || key === 'v' || key === 'd')) {
+        if (key !== 'c') copyChosen(store, planStore.getState().live)
+      } else return
+      event.preventDefault()
+    }
+    return {
+      down,
+      up: (event: KeyboardEvent) => {
+        if (ARROWS[event.key] !== undefined) settle()
+      }
+    }
+  }, [store, planStore, fit])
+}

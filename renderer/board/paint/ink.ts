@@ -1,0 +1,34 @@
+/** The colours of the drawing, read from the style sheet's tokens so that light, dark and forced colours all reach it. */
+const NAMES = [
+  'room',
+  'sill',
+  'sill-edge',
+  'grid',
+  'glass',
+  'glass-edge',
+  'channel',
+  'channel-edge',
+  'closure',
+  'hole',
+  'rim',
+  'canopy',
+  'water',
+  'dimension',
+  'text',
+  'obstacle',
+  'support',
+  'mass',
+  'select',
+  'snap',
+  'stop',
+  'warn'
+] as const
+
+export type InkName = (typeof NAMES)[number]
+export type Ink = Readonly<Record<InkName, string>> & { readonly face: string }
+
+export function readInk(element: Element): Ink {
+  const style = getComputedStyle(element)
+  const colours = Object.fromEntries(NAMES.map((name) => [name, style.getPropertyValue(`--board-${name}`).trim()]))
+  return { ...(colours as Record<InkName, string>), face: style.getPropertyValue('--face').trim() || 'sans-serif' }
+}

@@ -1,0 +1,19 @@
+import { useEffect, useState } from 'react'
+import { type Ink, readInk } from './ink'
+
+/** The colours as they are now; they change with light and dark and with forced colours. */
+export function useInk(): Ink {
+  const [ink, setInk] = useState<Ink>(() => readInk(document.documentElement))
+  useEffect(() => {
+    const again = (): void => setInk(readInk(document.documentElement))
+    const watched = ['(prefers-color-scheme: dark)', '(forced-colors: active)'].map((query) => matchMedia(query))
+    for (const query of watched) query.addEventListener('change', again)
+    window.addEventListener('inkchange', again)
+    again()
+    return () => {
+      for (const query of watched) query.removeEventListener('change', again)
+      window.removeEventListener('inkchange', again)
+    }
+  }, [])
+  return ink
+}

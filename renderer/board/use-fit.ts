@@ -1,0 +1,41 @@
+import { useCallback, useEffect } from 'react'
+import { usePlanStore } from '../plan/use-plan'
+import { useAppStore } from '../store/use-app'
+import { boardStore } from './board-store'
+import { fitted, joined } from './scale'
+
+/** Room around the drawing for rulers and dimensions. */
+const MARGIN_PX = 68
+
+/** Fits the sill, or what is chosen, to the window; also when a new document comes. */
+export function useFit(): (chosenOnly?: boolean) => void {
+  const store = useAppStore()
+  const planStore = usePlanStore()
+  const fit = useCallback(
+    (chosenOnly = false) => {
+      const { size } = boardStore.getState()
+      if (size.width === 0) return
+      const plan = planStore.getState().live
+      const { selection } = store.getState()
+      const outlines = plan.channels
+        .filter((channel) => !chosenOnly || selection.channelIds.includes(channel.channelId))
+        .map((channel) => channel.layout.outline)
+      const sill = { xMm: 0, yMm: 0, lengthMm: plan.sill.lengthMm, depthMm: plan.sill.depthMm }
+      const extent = joined(chosenOnly && outlines.length > 0 ? outlines : [sill, ...outlines]) ?? sill
+      boardStore.setState({ scale: fitted(extent, size, MARGIN_PX), placed: true })
+    },
+    [store, planStore]
+  )
+  useEffect(() => {
+    const whole = (): void => fit()
+    window.addEventListener('board-fit', whole)
+    const stop = store.subscribe((state, before) => {
+      if (state.design.id !== before.design.id) requestAnimationFrame(whole)
+    })
+    return () => {
+      window.removeEventListener('board-fit', whole)
+      stop()
+    }
+  }, [fit, store])
+  return fit
+}

@@ -1,0 +1,11 @@
+import { closureHolds } from '../../shared-model/layout'
+import { CATALOGUE, type EndClosure } from '../../shared-model/parts'
+import type { Profile } from '../../shared-model/profile'
+
+/** Closures that hold on a profile. */
+export const fittingClosures = (closures: readonly EndClosure[], profile: Profile): readonly EndClosure[] =>
+  closures.filter((closure) => closureHolds(closure, profile) === 'holds')
+
+/** The first closure that holds on a profile; with none, the first there is, and the plan says that it does not. */
+export const closureFor = (closures: readonly EndClosure[], profile: Profile): EndClosure | undefined =>
+  fittingClosures(closures, profile)[0] ?? closures[0] ?? CATALOGUE.closures[0]

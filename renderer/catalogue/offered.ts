@@ -1,0 +1,45 @@
+import { CROPS, type Crop } from '../../shared-model/crops'
+import type { Design, Workshop } from '../../shared-model/design'
+import {
+  CATALOGUE,
+  type Collar,
+  type Cup,
+  type EndClosure,
+  type HoleSaw,
+  type PlantCollar,
+  type Riser
+} from '../../shared-model/parts'
+import type { Profile } from '../../shared-model/profile'
+
+/** Parts to choose from: the design's own copies first, then the workshop's own, then the catalogue, each id once. */
+export interface Offered {
+  readonly profiles: readonly Profile[]
+  readonly closures: readonly EndClosure[]
+  readonly cups: readonly Cup[]
+  readonly risers: readonly Riser[]
+  readonly collars: readonly Collar[]
+  readonly plantCollars: readonly PlantCollar[]
+  readonly saws: readonly HoleSaw[]
+  readonly crops: readonly Crop[]
+}
+
+export function offered(design: Design, workshop: Workshop): Offered {
+  const { parts } = design
+  const own = workshop.saws.map((each) => each.saw)
+  return {
+    profiles: once(parts.profiles, workshop.parts.profiles, CATALOGUE.profiles),
+    closures: once(parts.closures, workshop.parts.closures, CATALOGUE.closures),
+    cups: once(parts.cups, workshop.parts.cups, CATALOGUE.cups),
+    risers: once(parts.risers, CATALOGUE.risers),
+    collars: once(parts.collars, CATALOGUE.collars),
+    plantCollars: once(parts.plantCollars, workshop.parts.plantCollars, CATALOGUE.plantCollars),
+    saws: once(parts.saws, own, CATALOGUE.saws),
+    crops: once(design.crops, CROPS)
+  }
+}
+
+function once<T extends { readonly id: string }>(...lists: readonly (readonly T[])[]): readonly T[] {
+  const seen = new Map<string, T>()
+  for (const item of lists.flat()) if (!seen.has(item.id)) seen.set(item.id, item)
+  return [...seen.values()]
+}

@@ -1,0 +1,18 @@
+import { createContext, useContext } from 'react'
+import type { Host } from '../host/host'
+import type { HeavyWorker } from '../plan/plan-worker-client'
+import type { Documents } from './open-documents'
+
+export interface Services {
+  readonly host: Host
+  readonly documents: Documents
+  readonly paper: HeavyWorker
+}
+
+export const ServicesContext = createContext<Services | null>(null)
+
+export function useServices(): Services {
+  const services = useContext(ServicesContext)
+  if (services === null) throw new Error('a part of the window stands outside its services')
+  return services
+}

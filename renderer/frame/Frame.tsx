@@ -1,0 +1,57 @@
+import { type ComponentType, lazy, Suspense, useCallback } from 'react'
+import { newDesign } from '../../shared-model/design'
+import { BoardScreen } from '../board/BoardScreen'
+import { useServices } from '../documents/use-documents'
+import { useApp, useAppStore } from '../store/use-app'
+import type { Screen } from '../store/view'
+import { AskDialog } from './AskDialog'
+import { FindingsStrip } from './FindingsStrip'
+import { Notice } from './Notice'
+import { Rail } from './Rail'
+import { Said } from './Said'
+import { StartScreen } from './StartScreen'
+import { SCREEN_NAMES } from './screen-names'
+import { TopBar } from './TopBar'
+import { useShortcuts } from './use-shortcuts'
+
+const ROOMS: Readonly<Record<Screen, ComponentType>> = {
+  board: BoardScreen,
+  cuts: lazy(() => import('../screens/cuts/CutsScreen')),
+  bench: lazy(() => import('../screens/bench/BenchScreen')),
+  materials: lazy(() => import('../screens/materials/MaterialsScreen')),
+  price: lazy(() => import('../screens/price/PriceScreen')),
+  sheet: lazy(() => import('../screens/sheet/SheetScreen')),
+  workshop: lazy(() => import('../screens/workshop/WorkshopScreen'))
+}
+
+/** The window: what is open at the top, rooms at the side, the room itself, findings at the foot. */
+export function Frame() {
+  const screen = useApp((state) => state.view.screen)
+  const started = useApp((state) => state.view.started)
+  const store = useAppStore()
+  const { documents } = useServices()
+  const startNew = useCallback(() => {
+    void documents.start({ design: newDesign(crypto.randomUUID()), workshop: store.getState().workshop })
+  }, [documents, store])
+  useShortcuts(startNew)
+  const Room = ROOMS[screen]
+  return (
+    <div className="frame">
+      <TopBar />
+      <Rail />
+      <main className="room" aria-label={SCREEN_NAMES[screen].name}>
+        {screen === 'board' && !started ? (
+          <StartScreen />
+        ) : (
+          <Suspense fallback={<p className="page quiet">Opening…</p>}>
+            <Room />
+          </Suspense>
+        )}
+      </main>
+      <FindingsStrip />
+      <Notice />
+      <Said />
+      <AskDialog />
+    </div>
+  )
+}

@@ -1,0 +1,82 @@
+import { useState } from 'react'
+import { editSill } from '../../shared-model/design'
+import { closureFor } from '../catalogue/fitting-closures'
+import { useOffered } from '../catalogue/use-offered'
+import { ChoiceField } from '../fields/ChoiceField'
+import { LengthField } from '../fields/LengthField'
+import { useApp, useAppStore } from '../store/use-app'
+import { useEdit } from '../store/use-edit'
+import { firstDesign } from './first-design'
+
+/** Sill, crop, stock: what a first valid design needs. */
+export function StartSteps() {
+  const store = useAppStore()
+  const sill = useApp((state) => state.design.sill)
+  const edit = useEdit()
+  const offered = useOffered()
+  const [cropId, setCrop] = useState(offered.crops[0]?.id ?? '')
+  const [profileId, setProfile] = useState(
+    () => offered.profiles.find((each) => closureFor(offered.closures, each) !== undefined)?.id ?? ''
+  )
+  const [problem, setProblem] = useState<string | null>(null)
+  const begin = (): void => {
+    const failed = edit.design('make a first design', (design) =>
+      firstDesign(design, store.getState().workshop, cropId, profileId)
+    )
+    setProblem(failed)
+    if (failed === null) store.do.look({ started: true, screen: 'board' })
+  }
+  return (
+    <section aria-label="A new design in three steps">
+      <ol className="cards">
+        <li className="card">
+          <h2>1. The sill</h2>
+          <LengthField
+            label="Length along the window"
+            value={Math.min(...sill.lengthsMm)}
+            leastMm={50}
+            commit={(value) => edit.design('measure the sill', (design) => editSill(design, { lengthsMm: [value] }))}
+          />
+          <LengthField
+            label="Depth from the front edge to the glass"
+            value={Math.min(...sill.depthsMm)}
+            leastMm={30}
+            commit={(value) => edit.design('measure the sill', (design) => editSill(design, { depthsMm: [value] }))}
+          />
+          <LengthField
+            label="Clear height above it"
+            value={sill.clearHeightMm}
+            leastMm={50}
+            commit={(value) => edit.design('measure the sill', (design) => editSill(design, { clearHeightMm: value }))}
+          />
+        </li>
+        <li className="card">
+          <h2>2. The crop</h2>
+          <ChoiceField
+            label="What grows"
+            value={cropId}
+            choices={offered.crops.map((crop) => ({ value: crop.id, label: crop.name }))}
+            commit={setCrop}
+          />
+        </li>
+        <li className="card">
+          <h2>3. The stock</h2>
+          <ChoiceField
+            label="What the channel is cut from"
+            value={profileId}
+            choices={offered.profiles.map((profile) => ({ value: profile.id, label: profile.name }))}
+            commit={setProfile}
+          />
+          <button type="button" className="button primary" onClick={begin}>
+            Draw it
+          </button>
+          {problem === null ? null : (
+            <p className="error" role="alert">
+              {problem}
+            </p>
+          )}
+        </li>
+      </ol>
+    </section>
+  )
+}

@@ -1,0 +1,35 @@
+import type { Where } from '../../shared-model/outcome'
+import { chooseChannel, chooseSite, NOTHING } from '../store/selection'
+import { useAppStore } from '../store/use-app'
+import type { Screen } from '../store/view'
+
+const WORKSHOP_FIELDS =
+  /^(saws|drills|cutting|stock|rack|sheet|sheets|sheetSetup|offers|shelf|times|shows|currency|workshop)/
+
+/** Takes the hand to what a finding is about: chooses it on the board and puts the focus in the field that clears it. */
+export function useGoTo(): (where: Where) => void {
+  const store = useAppStore()
+  return (where) => {
+    const { channelId, siteId, openingId, field } = where
+    const screen: Screen =
+      field?.startsWith('pricing') === true
+        ? 'price'
+        : field !== undefined && WORKSHOP_FIELDS.test(field)
+          ? 'workshop'
+          : 'board'
+    if (screen === 'board') {
+      const chosen =
+        channelId === undefined
+          ? NOTHING
+          : siteId === undefined
+            ? { ...chooseChannel(channelId), openingId: openingId ?? null }
+            : chooseSite(channelId, siteId)
+      store.do.select(chosen)
+    }
+    store.do.look({ screen })
+    if (field === undefined) return
+    const turn = (store.getState().view.wanted?.turn ?? 0) + 1
+    // The field may only appear once the choice has been drawn.
+    requestAnimationFrame(() => store.do.look({ wanted: { path: field, turn } }))
+  }
+}

@@ -1,0 +1,67 @@
+import { type Remote, wrap } from 'comlink'
+import type { Design, Workshop } from '../../shared-model/design'
+import type { Plan } from '../../shared-model/plan'
+import type { PlanWorkerApi, SheetWish, WrittenSheet } from '../workers/plan-worker'
+
+/** Work for the first full plan, shown at once, and for the search that tries to prove it; a unit is about a microsecond. */
+export const FIRST_WORK = 20_000
+export const PROOF_WORK = 8_000_000
+
+/** Heavy work off the window's thread. Cancelling ends the worker; the next question starts a new one. */
+export interface HeavyWorker {
+  readonly evaluate: (design: Design, workshop: Workshop, on: string, work: number) => Promise<Plan>
+  readonly write: (plan: Plan, design: Design, workshop: Workshop, wish: SheetWish) => Promise<WrittenSheet>
+  readonly cancel: () => void
+}
+
+interface Held {
+  readonly worker: Worker
+  readonly api: Remote<PlanWorkerApi>
+  readonly givenUp: Promise<never>
+  readonly giveUp: () => void
+}
+
+const GIVEN_UP = 'given up'
+
+/** Whether a question failed only because it was called off. */
+export const wasGivenUp = (error: unknown): boolean => error instanceof Error && error.message === GIVEN_UP
+
+/** One worker that is kept, and its questions; asking while it is busy starts a fresh one. */
+export function heavyWorker(): HeavyWorker {
+  let held: Held | null = null
+  let busy = false
+  const cancel = (): void => {
+    if (held === null || !busy) return
+    held.worker.terminate()
+    held.giveUp()
+    held = null
+    busy = false
+  }
+  const ask = async <T>(question: (api: Remote<PlanWorkerApi>) => Promise<T>): Promise<T> => {
+    cancel()
+    held ??= start()
+    const mine = held
+    busy = true
+    try {
+      return await Promise.race([question(mine.api), mine.givenUp])
+    } finally {
+      if (held === mine) busy = false
+    }
+  }
+  return {
+    cancel,
+    evaluate: (design, workshop, on, work) => ask((api) => api.evaluate(design, workshop, on, work)),
+    write: (plan, design, workshop, wish) => ask((api) => api.write(plan, design, workshop, wish))
+  }
+}
+
+function start(): Held {
+  const worker = new Worker(new URL('../workers/plan-worker.ts', import.meta.url), { type: 'module' })
+  let giveUp = (): void => {}
+  const givenUp = new Promise<never>((_, reject) => {
+    giveUp = () => reject(new Error(GIVEN_UP))
+    worker.addEventListener('error', (event) => reject(new Error(event.message || 'the worker did not start')))
+  })
+  givenUp.catch(() => {})
+  return { worker, api: wrap<PlanWorkerApi>(worker), givenUp, giveUp }
+}

@@ -1,0 +1,128 @@
+import type { Channel } from '../../shared-model/layout'
+import type { ChannelPlan } from '../../shared-model/plan'
+import { HOLD_NAMES } from '../../shared-model/words'
+import { Dimension } from '../drawing/Dimension'
+import { useWidth } from '../drawing/use-width'
+import { useSay } from '../store/use-say'
+import { SolidShape } from './SolidShape'
+import { type SectionScale, topOf } from './section-scale'
+
+const HEIGHT = 190
+const EDGE = 14
+
+/** The channel cut across at one site, larger, with the air gap and the cup's height dimensioned. */
+export function AcrossDrawing({
+  channel,
+  part,
+  siteId
+}: {
+  readonly channel: Channel
+  readonly part: ChannelPlan
+  readonly siteId: string
+}) {
+  const { ref, width } = useWidth<HTMLDivElement>()
+  const say = useSay()
+  const { section } = part.layout
+  const seat = part.seats.find((each) => each.siteId === siteId)
+  const water = part.water.sites.find((each) => each.siteId === siteId)
+  const topMm = topOf(part)
+  const wall = section.averageWallMm
+  const inside = part.water.insideHeightMm
+  const shown = Math.max(160, width)
+  const pxPerMm = Math.min((HEIGHT - 2 * EDGE) / (topMm + wall), (shown - 130) / section.widthMm)
+  const middle = shown / 2
+  const scale: SectionScale = {
+    pxPerMm,
+    x: (acrossMm) => middle + acrossMm * pxPerMm,
+    y: (heightMm) => EDGE + (topMm - heightMm) * pxPerMm,
+    height: HEIGHT
+  }
+  const half = section.widthMm / 2
+  const levelMm = water?.levelMm ?? part.water.levelMm
+  const hole = (seat?.holeMm ?? 0) / 2
+  const right = scale.x(half) + 14
+  return (
+    <div ref={ref}>
+      <svg
+        className="drawing"
+        width={shown}
+        height={HEIGHT}
+        viewBox={`0 0 ${shown} ${HEIGHT}`}
+        role="img"
+        aria-label={`Cut across at the chosen site${seat === undefined ? '' : `: the cup ${HOLD_NAMES[seat.hold]}`}`}
+      >
+        {section.shape === 'round' ? (
+          <RoundWalls scale={scale} radiusMm={half} wall={wall} levelMm={levelMm} insideMm={inside} />
+        ) : (
+          <>
+            <rect
+              className="pen-water"
+              x={scale.x(-half + wall)}
+              y={scale.y(levelMm)}
+              width={Math.max(0, (section.widthMm - 2 * wall) * pxPerMm)}
+              height={Math.max(0, levelMm * pxPerMm)}
+            />
+            <path
+              className="pen-wall"
+              d={`M${scale.x(-hole)} ${scale.y(inside + wall)}H${scale.x(-half)}V${scale.y(-wall)}H${scale.x(half)}V${scale.y(inside + wall)}H${scale.x(hole)}V${scale.y(inside)}H${scale.x(half - wall)}V${scale.y(0)}H${scale.x(-half + wall)}V${scale.y(inside)}H${scale.x(-hole)}Z`}
+            />
+          </>
+        )}
+        {seat?.solids.map((solid, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the parts of a stack stand in their order
+          <SolidShape key={index} solid={solid} atMm={0} scale={scale} />
+        ))}
+        <line
+          className="pen-level"
+          x1={scale.x(-half + wall)}
+          x2={scale.x(half - wall)}
+          y1={scale.y(levelMm)}
+          y2={scale.y(levelMm)}
+        />
+        <line className="pen-centre" x1={middle} x2={middle} y1={2} y2={HEIGHT - 2} />
+        <Dimension x1={right} x2={right} y1={scale.y(0)} y2={scale.y(levelMm)} text={say.length(levelMm)} />
+        {seat === undefined || water === undefined ? null : (
+          <Dimension
+            x1={scale.x(-half) - 14}
+            x2={scale.x(-half) - 14}
+            y1={scale.y(seat.undersideMm)}
+            y2={scale.y(levelMm)}
+            text={`gap ${say.fine(water.gapMm)}`}
+            side={-1}
+          />
+        )}
+      </svg>
+      <p className="small quiet">
+        {seat === undefined ? '' : `Across site at ${say.length(siteAt(channel, siteId))}: ${HOLD_NAMES[seat.hold]}`}
+      </p>
+    </div>
+  )
+}
+
+const siteAt = (channel: Channel, siteId: string): number => channel.sites.find((site) => site.id === siteId)?.atMm ?? 0
+
+interface RoundProps {
+  readonly scale: SectionScale
+  readonly radiusMm: number
+  readonly wall: number
+  readonly levelMm: number
+  readonly insideMm: number
+}
+
+/** A tube's wall as a ring, and the solution as the segment below the level. */
+function RoundWalls({ scale, radiusMm, wall, levelMm, insideMm }: RoundProps) {
+  const bore = insideMm / 2
+  const level = Math.min(insideMm, Math.max(0, levelMm))
+  const chord = Math.sqrt(Math.max(0, bore * bore - (level - bore) ** 2))
+  const r = bore * scale.pxPerMm
+  return (
+    <>
+      <circle className="pen-wall" cx={scale.x(0)} cy={scale.y(bore)} r={radiusMm * scale.pxPerMm} />
+      <circle className="pen-hole" cx={scale.x(0)} cy={scale.y(bore)} r={(radiusMm - wall) * scale.pxPerMm} />
+      <path
+        className="pen-water"
+        d={`M${scale.x(-chord)} ${scale.y(level)}A${r} ${r} 0 ${level > bore ? 1 : 0} 0 ${scale.x(chord)} ${scale.y(level)}Z`}
+      />
+    </>
+  )
+}

@@ -1,0 +1,54 @@
+import { useState } from 'react'
+import { useLivePlan } from '../plan/use-plan'
+import { useApp } from '../store/use-app'
+import { useSay } from '../store/use-say'
+import { AcrossDrawing } from './AcrossDrawing'
+import { AlongDrawing } from './AlongDrawing'
+import { FillShareField } from './FillShareField'
+
+/** The selected channel cut along its length and across a site: walls, cups, solution, air gap, to scale. */
+export function SideSection() {
+  const [open, setOpen] = useState(true)
+  const plan = useLivePlan()
+  const design = useApp((state) => state.design)
+  const { channelIds, siteIds } = useApp((state) => state.selection)
+  const say = useSay()
+  const channelId = channelIds[0] ?? design.channels[0]?.id
+  const channel = design.channels.find((each) => each.id === channelId)
+  const part = plan.channels.find((each) => each.channelId === channelId)
+  if (channel === undefined || part === undefined) return null
+  const site = channel.sites.find((each) => siteIds.includes(each.id)) ?? channel.sites[0]
+  const { water, load } = part
+  return (
+    <section className="board-section" aria-label="Side section">
+      <div className="section-head">
+        <button type="button" className="button plain" aria-expanded={open} onClick={() => setOpen(!open)}>
+          <strong>Side section</strong> of channel {part.mark}
+        </button>
+        <dl className="section-figures totals">
+          <Figure name="Fill line" value={`${say.length(water.fromTopMm)} below the top`} />
+          <Figure name="Solution" value={say.volume(water.litres)} />
+          <Figure name="Volume share" value={say.share(water.volumeShare)} />
+          <Figure name="Air gap" value={water.leastGapMm === null ? 'no cup' : say.fine(water.leastGapMm)} />
+          <Figure name="Filled" value={say.mass(load.filledG)} />
+        </dl>
+        <FillShareField channel={channel} />
+      </div>
+      {open ? (
+        <div className="section-drawings">
+          <AlongDrawing channel={channel} part={part} />
+          {site === undefined ? null : <AcrossDrawing channel={channel} part={part} siteId={site.id} />}
+        </div>
+      ) : null}
+    </section>
+  )
+}
+
+function Figure({ name, value }: { readonly name: string; readonly value: string }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd className="figure">{value}</dd>
+    </div>
+  )
+}

@@ -1,0 +1,132 @@
+import { createStore, type StoreApi } from 'zustand/vanilla'
+import type { Design, Edited, Workshop } from '../../shared-model/design'
+import { ok } from '../../shared-model/outcome'
+import type { PlanProblem } from '../../shared-model/plan'
+import { type FileState, NO_FILES } from './files'
+import {
+  type History,
+  letGo,
+  NO_HISTORY,
+  type Pair,
+  pushed,
+  samePair,
+  steppedBack,
+  steppedForth,
+  takenHold
+} from './history'
+import { NOTHING, type Selection, stillThere } from './selection'
+import { FIRST_VIEW, type View } from './view'
+
+/** Everything the window keeps. All else is worked out from it. */
+export interface AppState {
+  readonly design: Design
+  readonly workshop: Workshop
+  readonly history: History
+  readonly selection: Selection
+  readonly view: View
+  readonly files: FileState
+  /** The day the plan is for, ISO. */
+  readonly on: string
+}
+
+export interface Actions {
+  /**
+   * One step of the history: both documents may change in it. What cannot be done changes nothing and is given back, so
+   * that the field can say it; without a field it is said at the foot of the window.
+   */
+  readonly edit: (what: string, change: (pair: Pair) => Edited<Pair>) => PlanProblem | null
+  readonly editDesign: (what: string, change: (design: Design) => Edited<Design>) => PlanProblem | null
+  readonly editWorkshop: (what: string, change: (workshop: Workshop) => Edited<Workshop>) => PlanProblem | null
+  /** While a hand holds something: shows the change made to the pair from before the gesture. */
+  readonly drag: (change: (design: Design) => Edited<Design>) => void
+  readonly drop: (what: string) => void
+  readonly cancelDrag: () => void
+  readonly undo: () => void
+  readonly redo: () => void
+  readonly select: (selection: Selection) => void
+  readonly look: (part: Partial<View>) => void
+  /** Another document: starts a new history. */
+  readonly load: (pair: Pair, files: FileState) => void
+  readonly setFiles: (part: Partial<FileState>) => void
+}
+
+export interface AppStore extends StoreApi<AppState> {
+  readonly do: Actions
+}
+
+export function createAppStore(first: Pair, on: string): AppStore {
+  const store = createStore<AppState>(() => ({
+    ...first,
+    history: NO_HISTORY,
+    selection: NOTHING,
+    view: FIRST_VIEW,
+    files: { ...NO_FILES, savedDesign: first.design, savedWorkshop: first.workshop },
+    on
+  }))
+  const { getState, setState } = store
+  const pairOf = ({ design, workshop }: AppState): Pair => ({ design, workshop })
+  const show = (pair: Pair, history: History): void =>
+    setState((state) => ({ ...pair, history, selection: stillThere(state.selection, pair.design.channels) }))
+  const tell = (said: string): void => setState((state) => ({ view: { ...state.view, said } }))
+
+  const edit: Actions['edit'] = (what, change) => {
+    const state = getState()
+    const before = pairOf(state)
+    const after = change(before)
+    if (!after.ok) {
+      actions.look({ notice: { problem: after.problem } })
+      return after.problem
+    }
+    if (!samePair(before, after.value)) show(after.value, pushed(state.history, before, what))
+    return null
+  }
+  const step = (way: typeof steppedBack, said: string): void => {
+    const state = getState()
+    if (state.history.held !== null) return
+    const next = way(state.history, pairOf(state))
+    if (next === null) return
+    show(next.pair, next.history)
+    const undone = next.history.future.length > state.history.future.length
+    tell(`${said}: ${(undone ? next.history.future : next.history.past).at(-1)?.what ?? ''}`)
+  }
+
+  const actions: Actions = {
+    edit,
+    editDesign: (what, change) =>
+      edit(what, (pair) => {
+        const made = change(pair.design)
+        return made.ok ? ok({ ...pair, design: made.value }) : made
+      }),
+    editWorkshop: (what, change) =>
+      edit(what, (pair) => {
+        const made = change(pair.workshop)
+        return made.ok ? ok({ ...pair, workshop: made.value }) : made
+      }),
+    drag: (change) => {
+      const state = getState()
+      const before = state.history.held ?? pairOf(state)
+      const made = change(before.design)
+      if (made.ok) show({ ...before, design: made.value }, takenHold(state.history, before))
+    },
+    drop: (what) => setState((state) => ({ history: letGo(state.history, pairOf(state), what) })),
+    cancelDrag: () => {
+      const { history } = getState()
+      if (history.held !== null) show(history.held, { ...history, held: null })
+    },
+    undo: () => step(steppedBack, 'Undone'),
+    redo: () => step(steppedForth, 'Done again'),
+    select: (selection) => setState({ selection }),
+    look: (part) => setState((state) => ({ view: { ...state.view, ...part } })),
+    load: (pair, files) => {
+      setState((state) => ({
+        ...pair,
+        history: NO_HISTORY,
+        selection: NOTHING,
+        files,
+        view: { ...state.view, started: true, tool: 'choose', notice: null }
+      }))
+    },
+    setFiles: (part) => setState((state) => ({ files: { ...state.files, ...part } }))
+  }
+  return Object.assign(store, { do: actions })
+}

@@ -1,0 +1,44 @@
+import type { PlanProblem } from '../../shared-model/plan'
+
+export const SCREENS = ['board', 'cuts', 'bench', 'materials', 'price', 'sheet', 'workshop'] as const
+export type Screen = (typeof SCREENS)[number]
+
+export const TOOLS = ['choose', 'channel', 'site', 'hand'] as const
+export type Tool = (typeof TOOLS)[number]
+
+export type LightDark = 'system' | 'light' | 'dark'
+
+/** Which field a finding asks for; the field with that path takes the focus and says when it has. */
+export interface WantedField {
+  readonly path: string
+  readonly turn: number
+}
+
+/** What is shown and how; nothing of it belongs to a document. */
+export interface View {
+  readonly screen: Screen
+  readonly tool: Tool
+  readonly snap: boolean
+  readonly canopies: boolean
+  readonly lightDark: LightDark
+  readonly findingsOpen: boolean
+  readonly wanted: WantedField | null
+  /** Said politely to a screen reader. */
+  readonly said: string
+  /** A line at the foot of the window, with what can be done about it. */
+  readonly notice: { readonly text: string } | { readonly problem: PlanProblem } | null
+  readonly started: boolean
+}
+
+export const FIRST_VIEW: View = {
+  screen: 'board',
+  tool: 'choose',
+  snap: true,
+  canopies: true,
+  lightDark: 'system',
+  findingsOpen: false,
+  wanted: null,
+  said: '',
+  notice: null,
+  started: false
+}

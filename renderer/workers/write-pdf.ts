@@ -1,0 +1,60 @@
+import bold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url'
+import plain from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url'
+import pdfmake from 'pdfmake'
+import { askForFullSize, docDefinition, FONT_FILES, fontFamilies, type PdfDocument } from '../../shared-model/paper'
+import type { SheetData } from '../../shared-model/sheet'
+
+/** What the writer's own types leave out: the virtual file system that the faces are read from. */
+interface PdfWriter {
+  readonly virtualfs: { readonly writeFileSync: (name: string, bytes: Uint8Array) => void }
+  readonly setFonts: (fonts: ReturnType<typeof fontFamilies>) => void
+  readonly setUrlAccessPolicy: (allows: () => boolean) => void
+  readonly createPdf: (document: PdfDocument) => {
+    readonly getStream: () => Promise<unknown>
+    readonly getBuffer: () => Promise<Uint8Array>
+  }
+}
+
+const ADDRESSES: Readonly<Record<string, string>> = {
+  'DejaVuSansCondensed.ttf': plain,
+  'DejaVuSansCondensed-Bold.ttf': bold
+}
+
+const isWriter = (value: unknown): value is PdfWriter =>
+  typeof value === 'object' && value !== null && 'virtualfs' in value && 'createPdf' in value
+
+let ready: Promise<PdfWriter> | undefined
+
+/** The build sheet as PDF bytes, and how many pages it has. Only the page's own two faces are read. */
+export async function writePdf(
+  sheet: SheetData,
+  paper: 'letter' | 'a4'
+): Promise<{ readonly pdf: Uint8Array<ArrayBuffer>; readonly pages: number }> {
+  ready ??= prepare()
+  const writer = await ready
+  let pages = 0
+  const document = docDefinition(sheet, { paper })
+  const counted: PdfDocument = {
+    ...document,
+    footer: (page, of, size) => {
+      pages = of
+      return document.footer(page, of, size)
+    }
+  }
+  const pdf = writer.createPdf(counted)
+  if (!askForFullSize(await pdf.getStream())) throw new Error('the PDF writer keeps its viewer preferences elsewhere')
+  return { pdf: new Uint8Array(await pdf.getBuffer()), pages }
+}
+
+async function prepare(): Promise<PdfWriter> {
+  const writer: unknown = pdfmake
+  if (!isWriter(writer)) throw new Error('the PDF writer has no virtual file system')
+  for (const { name, file } of FONT_FILES) {
+    const answer = await fetch(ADDRESSES[file] ?? file)
+    if (!answer.ok) throw new Error(`the face ${file} could not be read`)
+    writer.virtualfs.writeFileSync(name, new Uint8Array(await answer.arrayBuffer()))
+  }
+  writer.setFonts(fontFamilies())
+  writer.setUrlAccessPolicy(() => false)
+  return writer
+}
