@@ -1,12 +1,15 @@
 import { billSources } from './entries/bill'
 import { cautionSources } from './entries/cautions'
 import { cropsSources } from './entries/crops'
-import { foundationSources } from './entries/foundation'
 import { layoutSources } from './entries/layout'
+import { materialsSources } from './entries/materials'
+import { partsSources } from './entries/parts'
 import { pricingSources } from './entries/pricing'
+import { profileSources } from './entries/profile'
 import { reservoirSources } from './entries/reservoir'
 import { seatingSources } from './entries/seating'
 import { structureSources } from './entries/structure'
+import { unitsSources } from './entries/units'
 import type { SourceEntry } from './source-entry'
 
 /** The register: every room's entries put together, by id. */
@@ -14,12 +17,15 @@ export const SOURCES: Readonly<Record<string, SourceEntry>> = {
   ...billSources,
   ...cautionSources,
   ...cropsSources,
-  ...foundationSources,
   ...layoutSources,
+  ...materialsSources,
+  ...partsSources,
   ...pricingSources,
+  ...profileSources,
   ...reservoirSources,
   ...seatingSources,
-  ...structureSources
+  ...structureSources,
+  ...unitsSources
 }
 
 /** The entry with this id; undefined when the register has none (a user's own measurement has the id `user`). */

@@ -24,11 +24,11 @@ export const MM_PER_INCH = 25.4
 export const MM_PER_FOOT = 304.8
 export const MM3_PER_CUBIC_INCH = 16387.064
 export const MM3_PER_LITRE = 1_000_000
-export const LITRES_PER_US_GALLON = 3.785411784
-export const US_FLUID_OUNCES_PER_GALLON = 128
+const LITRES_PER_US_GALLON = 3.785411784
+const US_FLUID_OUNCES_PER_GALLON = 128
 export const GRAMS_PER_POUND = 453.59237
-export const OUNCES_PER_POUND = 16
-export const NEWTONS_PER_POUND_FORCE = 4.4482216152605
+const OUNCES_PER_POUND = 16
+const NEWTONS_PER_POUND_FORCE = 4.4482216152605
 /** Standard gravity: a gram of mass weighs this many newtons over a thousand. */
 export const STANDARD_GRAVITY = 9.80665
 

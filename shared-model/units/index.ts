@@ -6,7 +6,6 @@ export {
   gramsFromOunces,
   gramsFromPounds,
   inchesFromMm,
-  LITRES_PER_US_GALLON,
   litresFromUsGallons,
   MM_PER_FOOT,
   MM_PER_INCH,
@@ -15,7 +14,6 @@ export {
   megapascalsFromPsi,
   mmFromFeet,
   mmFromInches,
-  NEWTONS_PER_POUND_FORCE,
   ouncesFromGrams,
   poundsFromGrams,
   psiFromMegapascals,
@@ -26,14 +24,14 @@ export {
 export type { Currency } from './currencies'
 export { CURRENCIES, CURRENCY_CODES } from './currencies'
 export type { GraduationWay, LengthShows } from './graduation'
-export { exactNm, graduationNm, graduations, NM_PER_MM, setOnGraduation } from './graduation'
+export { exactNm, graduationNm, NM_PER_MM, setOnGraduation } from './graduation'
 export { minorUnitDigits, minorUnits, parseMoney, showMinor, showMoney } from './money'
 export type { DecimalMark } from './parse-decimal'
 export { parseDecimal } from './parse-decimal'
 export type { ParseLengthOptions } from './parse-length'
 export { parseLength } from './parse-length'
-export type { Celsius, Grams, Litres, Megapascals, Mm, Mm2, Mm3, Mm4, Newtons, Nm, Quantity } from './quantity'
-export { celsius, grams, litres, megapascals, mm, mm2, mm3, mm4, newtons, nm } from './quantity'
+export type { Celsius, Grams, Litres, Megapascals, Mm, Mm2, Mm3, Mm4, Nm, Quantity } from './quantity'
+export { celsius, grams, litres, megapascals, mm, mm2, mm3, mm4, nm } from './quantity'
 export type { Ratio } from './ratio'
 export {
   addRatio,

@@ -16,7 +16,6 @@ export type Mm4 = Quantity<'mm4'>
 export type Nm = Quantity<'nm'>
 export type Litres = Quantity<'L'>
 export type Grams = Quantity<'g'>
-export type Newtons = Quantity<'N'>
 export type Megapascals = Quantity<'MPa'>
 export type Celsius = Quantity<'degC'>
 
@@ -27,6 +26,5 @@ export const mm4 = (value: number): Mm4 => value as Mm4
 export const nm = (value: number): Nm => value as Nm
 export const litres = (value: number): Litres => value as Litres
 export const grams = (value: number): Grams => value as Grams
-export const newtons = (value: number): Newtons => value as Newtons
 export const megapascals = (value: number): Megapascals => value as Megapascals
 export const celsius = (value: number): Celsius => value as Celsius
