@@ -1,5 +1,5 @@
 import type { Evidence } from '../sources'
-import type { Crop, Span } from './crop'
+import type { Span } from './crop'
 
 /** Lengths in mm, use in mL a day, conductivity in mS/cm at 25 C, mass in g, volume in L. */
 export interface CropRow {
