@@ -46,7 +46,10 @@ function downspout(
     ? printedIn('sheet-gauge', '26 gauge galvanised: 0.0217 in')
     : kind === 'plain'
       ? printedIn('downspout-clauses', '0.024 +/- 0.002 in')
-      : printedIn('downspout-sheet', '0.016 / 0.019 / 0.024 in')
+      : printedIn(
+          'downspout-sheet',
+          '0.016 / 0.019 / 0.024 in; depth of the folds not given, the clear bore is smaller'
+        )
   return {
     ...sheetProfile(shortIn, longIn, sheetIn),
     id: `downspout-${kind}-${nominal}in${steel ? '-galvanised' : ''}`,
@@ -54,12 +57,17 @@ function downspout(
     family: `${kind} rectangular downspout`,
     material,
     evidence: evidenceFor(PROFILE_FIELDS, {
-      widthMm: printedIn('copper-downspout-sizes', `${longIn} in`, 'published'),
+      widthMm: printedIn('copper-downspout-sizes', `${longIn} in${disagrees(kind, nominal)}`, 'published'),
       heightMm: printedIn('copper-downspout-sizes', `${shortIn} in`, 'published'),
       averageWallMm: sheet,
       leastWallMm: sheet
     })
   }
+}
+
+/** The table's own area of this row does not agree with its sides. */
+function disagrees(kind: string, nominal: string): string {
+  return kind === 'plain' && nominal === '5' ? '; the area printed beside it, 20.00 in2, is not 3.75 x 4.75 in' : ''
 }
 
 function older(): Profile {
