@@ -1,6 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { choosePacks, type PackChoice, type PackOffer } from '../../shared-model/bill'
+import { coverByLabels } from '../../shared-model/bill/cover-by-labels'
+import { coverBySteps } from '../../shared-model/bill/cover-by-steps'
+import { packModes } from '../../shared-model/bill/pack-modes'
 
 const SEED = 20_250_611
 
@@ -87,6 +90,33 @@ describe('choosing packs', () => {
       }),
       { seed: SEED, numRuns: 400 }
     )
+  })
+
+  it('finds the same cover by the amounts that packs can make as by steps', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 60 }), fc.array(terms, { minLength: 1, maxLength: 4 }), (need, offers) => {
+        const modes = offers.map((one, index) => packModes(offer(one, index), one.size))
+        const costOf = (counts: readonly number[] | null) => {
+          const each = offers.map((one, index) => [one, counts?.[index] ?? 0] as const)
+          const cost = each.reduce((sum, [one, packs]) => sum + (priceOf(one, packs) ?? Number.NaN), 0)
+          return [cost, each.reduce((sum, [one, packs]) => sum + packs * one.size, 0)]
+        }
+        expect(costOf(coverByLabels(need, modes))).toEqual(costOf(coverBySteps(need, modes)))
+      }),
+      { seed: SEED, numRuns: 300 }
+    )
+  })
+
+  it('mixes pounds and kilograms, whose common step is a few milligrams', () => {
+    // 12 kg of salt: a bag of 5 lb (2267.96 g) 6.00, of 1 kg 3.00. Five bags of 5 lb (11 339.8 g) and one of 1 kg: 33.00;
+    // six of 5 lb would be 36.00, four and three of 1 kg (12 071.84 g) 33.00 with less left over.
+    const got = choose(12_000, [
+      { size: 2267.96, price: 600 },
+      { size: 1000, price: 300 }
+    ])
+    expect(got?.totalMinor).toBe(3300)
+    expect(got?.packs.map((one) => one.packs)).toEqual([4, 3])
+    expect(got?.left).toBeCloseTo(71.84, 6)
   })
 
   it('is never dearer than greedy: packs of the least unit price while they fit, then the cheapest way to cover the rest', () => {
