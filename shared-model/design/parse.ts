@@ -4,6 +4,7 @@ import { DESIGN_SCHEMA, type Design } from './design'
 import { designSchema } from './design-schema'
 import { tooDeepOrMany } from './document-caps'
 import { migrated } from './migrate'
+import { designParts, workshopParts } from './part-checks'
 import type { DocumentProblem } from './problem'
 import { designReferences, workshopReferences } from './references'
 import { WORKSHOP_SCHEMA, type Workshop } from './workshop'
@@ -17,11 +18,17 @@ export type Parsed<T> = Result<T, readonly DocumentProblem[]>
  * field. A document of a newer schema is refused as such, so that a host can open it read-only.
  */
 export const parseDesign = (value: unknown): Parsed<Design> =>
-  parsed(value, DESIGN_SCHEMA, DESIGN_MIGRATIONS, designSchema, designReferences)
+  parsed(value, DESIGN_SCHEMA, DESIGN_MIGRATIONS, designSchema, (design) => [
+    ...designReferences(design),
+    ...designParts(design)
+  ])
 
 /** A Workshop out of anything, as {@link parseDesign}. */
 export const parseWorkshop = (value: unknown): Parsed<Workshop> =>
-  parsed(value, WORKSHOP_SCHEMA, WORKSHOP_MIGRATIONS, workshopSchema, workshopReferences)
+  parsed(value, WORKSHOP_SCHEMA, WORKSHOP_MIGRATIONS, workshopSchema, (workshop) => [
+    ...workshopReferences(workshop),
+    ...workshopParts(workshop)
+  ])
 
 export const parseDesignText = (text: string): Parsed<Design> => chained(jsonOf(text), parseDesign)
 
@@ -71,13 +78,13 @@ const parsed = <T>(
   known: number,
   migrations: readonly ((older: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>)[],
   schema: z.ZodType<T>,
-  references: (value: T) => readonly DocumentProblem[]
+  crossChecks: (value: T) => readonly DocumentProblem[]
 ): Parsed<T> => {
   const current = migrated(value, known, migrations)
   if (!current.ok) return current
   const checked = checkAgainst(schema, current.value)
   if (!checked.ok) return checked
-  const problems = references(checked.value)
+  const problems = crossChecks(checked.value)
   return problems.length === 0 ? checked : failed(problems)
 }
 
