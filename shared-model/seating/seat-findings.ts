@@ -30,7 +30,9 @@ export function seatFindings(
     const body = item && bodyOf(item, index)
     if (body) found.push(...interfaceFindings(part, body, seat, face, index, saws, where))
   })
-  if (fit.floorClearanceMm < -FLOOR_TOUCH_MM) {
+  // A part that drops through lies on the floor already: one word for one fault.
+  const dropped = fit.interfaces.some((part) => part.hold === 'drops-through')
+  if (!dropped && fit.floorClearanceMm < -FLOOR_TOUCH_MM) {
     found.push({
       code: 'reaches-floor',
       severity: 'stop',

@@ -35,7 +35,7 @@ function cupInOpening(body: Body, opening: Opening, atMm: number): Sitting {
   const openMm = opening.mouthMm
   const stopMm = stopInside(body, opening, atMm)
   if (openMm >= body.rimMm) {
-    if (stopMm === null) return sitting('drops-through', body, Math.min(atMm, body.heightMm), {})
+    if (stopMm === null) return sitting('drops-through', body, body.heightMm, {})
     return sitting('wedges', body, stopMm, { held: holdsByFriction(body) })
   }
   if (openMm >= body.underRimMm) {
@@ -65,7 +65,7 @@ function ringInOpening(body: Body, opening: Opening, atMm: number): Sitting {
   const openMm = opening.mouthMm
   if (body.rimMm < openMm) {
     const stopMm = stopInside(body, opening, atMm)
-    if (stopMm === null) return sitting('drops-through', body, Math.min(atMm, body.heightMm), {})
+    if (stopMm === null) return sitting('drops-through', body, body.heightMm, {})
     return sitting('wedges', body, stopMm, { held: body.flexible })
   }
   const overMm = body.rimMm - openMm
