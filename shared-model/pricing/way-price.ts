@@ -77,7 +77,9 @@ function priced(input: WayInput, reached: Reached): Result<WayPrice, PricingProb
   const feesMinor = feesOf(input, priceMinor)
   const spentMinor = cost.totalMinor + way.postageCostMinor
   const profitMinor = priceMinor + way.postageChargedMinor - spentMinor - feesMinor
-  const batchProfitMinor = profitMinor * quantity - way.fixedPerBatchMinor
+  // The batch's own cost, not the rounded unit's times its number: no minor unit is lost or made.
+  const takenMinor = priceMinor + way.postageChargedMinor - way.postageCostMinor - feesMinor
+  const batchProfitMinor = takenMinor * quantity - cost.batchMinor - way.fixedPerBatchMinor
   const contributionMinor = profitMinor + cost.toolWearMinor
   const fixedMinor = way.fixedPerBatchMinor + input.toolsMinor
   const even = breakEven({

@@ -64,6 +64,20 @@ describe('ways of selling side by side', () => {
     )
   })
 
+  it('has the profit of the batch from what the batch costs, not from the rounded cost of one', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 500 }), fc.integer({ min: 0, max: 1_000_000 }), (quantity, usedMinor) => {
+        const { plan } = pricePlan({ ...priceInput, bill: { ...bill, lines: [], quantity, usedMinor } })
+        for (const one of plan.ways) {
+          const { postageChargedMinor, postageCostMinor, fixedPerBatchMinor } = one.wayId === 'stall' ? stall : online
+          const taken = (one.priceMinor + postageChargedMinor - postageCostMinor - one.feesMinor) * quantity
+          expect(one.batchProfitMinor).toBe(taken - (plan.cost?.batchMinor ?? Number.NaN) - fixedPerBatchMinor)
+        }
+      }),
+      { seed: 20_250_611, numRuns: 100 }
+    )
+  })
+
   it('takes a given price as it is, and says when it loses money', () => {
     const got = way({ givenPriceMinor: 4000 })
     expect(got.way).toMatchObject({ priceMinor: 4000, profitMinor: -308, breakEvenUnits: null, safetyShare: null })
@@ -93,11 +107,11 @@ describe('what one unit of each input does', () => {
     const sizes = plan.sensitivity.map((row) => Math.abs(row.changeMinor))
     expect(sizes).toEqual([...sizes].sort((a, b) => b - a))
     // Four units: one more in price is 4.00, one more of material each 4.00; an hour's rate of one more over four hours 4.00.
-    // A minute a unit: 4 / 60 h x 23.00 = 1.533 in all, 0.3825 a unit: 38 cents less each.
+    // A minute a unit: 4 / 60 h at 20.00 and 3.00 is 1.33 of labour and 0.20 of overhead.
     expect([change('price'), change('material'), change('hourly-rate'), change('batch-fee')]).toEqual([
       400, -400, -400, -100
     ])
-    expect(change('work-time')).toBe(-152)
+    expect(change('work-time')).toBe(-153)
     // One point of 72.00 is 0.72 a unit.
     expect(change('fee-share')).toBe(-288)
     expect(plan.sensitivity.some((row) => row.input === 'tax-share')).toBe(false)
