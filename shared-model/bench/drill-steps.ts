@@ -1,0 +1,114 @@
+import type { BenchInput } from './bench-input'
+import type { BenchStep } from './bench-plan'
+import type { DrillOrder } from './drill-order'
+import type { Drilling, DrillLabel } from './drilling'
+import { speedCeiling } from './speed-ceiling'
+
+interface Growing {
+  readonly label: DrillLabel
+  readonly tool: number
+  readonly drill: number
+  setUpS: number
+  /** Piece and operation, and on how many of the alike pieces. */
+  readonly parts: Map<string, { readonly piece: number; readonly operation: number; pieces: number }>
+  readonly serves: Set<string>
+}
+
+/**
+ * The drilling order as steps: what the same tool does to the same kind of thing between one fitting and the next is one
+ * step over all its pieces. Tool changes and clampings are set-up time of the step they are for.
+ */
+export const drillSteps = (input: BenchInput, drilling: Drilling, order: DrillOrder): readonly BenchStep[] => {
+  const all: Growing[] = []
+  let stretch = new Map<string, Growing>()
+  for (const cell of order.cells) {
+    if (cell.fits.length > 0) stretch = new Map()
+    let handlingS =
+      (cell.mounts ? input.times.mountS : 0) + cell.fits.filter(({ free }) => !free).length * input.times.toolChangeS
+    for (const [k, operation] of cell.operations.entries()) {
+      const tool = drilling.work.pieces[cell.piece]?.operations[operation]?.tool ?? 0
+      for (const label of drilling.labels[cell.piece]?.[operation] ?? []) {
+        const key = `${tool} ${label.kind} ${label.about} ${label.material} ${label.about === 'channel' ? '' : label.servesId}`
+        const step = stretch.get(key) ?? {
+          label,
+          tool,
+          drill: cell.drills[k] ?? 0,
+          setUpS: 0,
+          parts: new Map(),
+          serves: new Set<string>()
+        }
+        if (!stretch.has(key)) {
+          stretch.set(key, step)
+          all.push(step)
+        }
+        step.setUpS += handlingS
+        handlingS = 0
+        step.serves.add(label.servesId)
+        const part = `${cell.piece} ${operation}`
+        const known = step.parts.get(part) ?? { piece: cell.piece, operation, pieces: 0 }
+        known.pieces += 1
+        step.parts.set(part, known)
+      }
+    }
+  }
+  return all.map((step, i) => stepOf(input, drilling, all, step, i))
+}
+
+const stepOf = (
+  input: BenchInput,
+  drilling: Drilling,
+  all: readonly Growing[],
+  step: Growing,
+  index: number
+): BenchStep => {
+  const { label } = step
+  const tool = drilling.tools[step.tool]
+  let count = 0
+  let runS = 0
+  for (const { piece, operation, pieces } of step.parts.values()) {
+    const share = pieces / (drilling.work.pieces[piece]?.count ?? 1)
+    for (const one of drilling.labels[piece]?.[operation] ?? []) {
+      if (one.kind !== label.kind || (label.about !== 'channel' && one.servesId !== label.servesId)) continue
+      count += one.count * share
+      runS += one.runS * share
+    }
+  }
+  const speed = speedCeiling(label.material, tool?.diameterMm ?? 0)
+  return {
+    id: `drill-${index + 1}`,
+    kind: label.kind,
+    needs: needsOf(drilling, all, step, index),
+    toolId: tool?.id ?? null,
+    toolName: tool?.name ?? '',
+    machine: 'drill',
+    drillId: input.drills[step.drill]?.id ?? null,
+    rpmCeiling: speed?.rpm ?? null,
+    rpmGrade: speed?.grade ?? null,
+    setUpS: step.setUpS,
+    runS,
+    waitS: 0,
+    serves: [...step.serves],
+    count: Math.round(count),
+    figures: {
+      diameterMm: tool?.diameterMm ?? 0,
+      ...(label.name === '' ? {} : { name: label.name }),
+      about: label.about
+    },
+    cautionIds: []
+  }
+}
+
+/** Earlier steps that did what this one's operations wait for, and the marking out. */
+const needsOf = (drilling: Drilling, all: readonly Growing[], step: Growing, index: number): readonly string[] => {
+  const needs = new Set<string>()
+  if (step.label.about === 'channel') needs.add('mark-holes')
+  if (step.label.about === 'sheet') needs.add('mark-sheets')
+  for (const { piece, operation } of step.parts.values()) {
+    const own = (drilling.work.pieces[piece]?.operations[operation]?.after ?? []).map((o) => `${piece} ${o}`)
+    const others = (drilling.work.pieces[piece]?.waitsFor ?? []).map((wait) => `${wait.piece} ${wait.operation}`)
+    for (const part of [...own, ...others]) {
+      for (const [i, earlier] of all.entries()) if (i < index && earlier.parts.has(part)) needs.add(`drill-${i + 1}`)
+    }
+  }
+  return [...needs]
+}
