@@ -1,10 +1,11 @@
+import { cutterSpeed } from '../../../shared-model/bench'
 import { sealantRun } from '../../../shared-model/bill'
 import { piecesFromOneBar } from '../../../shared-model/cutting'
 import { gridPitch, sitesAtPitch } from '../../../shared-model/layout'
 import { MM_PER_FOOT, MM_PER_INCH, MM3_PER_CUBIC_INCH, mm3, mmFromInches } from '../../../shared-model/units'
 import { answer, number, text, type Work } from './answer'
 
-/** Spacing on the channel, pieces from a bar, sealant from a cartridge. */
+/** Spacing on the channel, pieces from a bar, speed of a cutter, sealant from a cartridge. */
 export const WORKSHOP_QUANTITIES: Readonly<Record<string, Work>> = {
   'grid-pitch': (inputs) => answer(gridPitch(number(inputs, 'plantsPerM2')), (pitchMm) => ({ pitchMm })),
   'sites-at-pitch': (inputs) =>
@@ -31,6 +32,11 @@ export const WORKSHOP_QUANTITIES: Readonly<Record<string, Work>> = {
         lastPieceShortIn: lastPieceShortMm / MM_PER_INCH,
         leftoverIn: leftoverMm / MM_PER_INCH
       })
+    ),
+  'cutter-speed': (inputs) =>
+    answer(
+      cutterSpeed(number(inputs, 'surfaceFtPerMin') * MM_PER_FOOT, mmFromInches(number(inputs, 'diameterIn'))),
+      (speed) => speed
     ),
   'sealant-run': (inputs) =>
     answer(
