@@ -1,6 +1,7 @@
 import type { Channel, ChannelLayout, Sill } from '../layout'
 import { boreOf, type Section } from '../profile'
 import type { SeatFit, Solid } from '../seating'
+import { type Cone, conesOf } from './cones'
 
 /**
  * The water body of one channel: its bore between the closures, how it lies, and what stands in it. Levels are above the
@@ -23,6 +24,8 @@ export interface Basin {
 
 export interface Stand {
   readonly solids: readonly Solid[]
+  /** The frustums of those solids that reach into the bore. */
+  readonly cones: readonly Cone[]
   readonly count: number
   readonly riseMm: number
 }
@@ -38,7 +41,7 @@ export function basinOf(channel: Channel, layout: ChannelLayout, fits: readonly 
     wetLengthMm: layout.wetLengthMm,
     slope,
     deepestAtMm,
-    stands: standsOf(channel, fits, slope, deepestAtMm),
+    stands: standsOf(channel, fits, slope, deepestAtMm, bore.heightMm),
     freeToMm: freeLevel(bore, fits)
   }
 }
@@ -81,17 +84,26 @@ export function channelSlope(channel: Pick<Channel, 'heading' | 'supports'>, sil
   return alongMmPerM / 1000 + bySupports
 }
 
-function standsOf(channel: Channel, fits: readonly SeatFit[], slope: number, deepestAtMm: number): readonly Stand[] {
-  if (slope !== 0) {
-    return fits.map((fit, i) => ({
-      solids: fit.solids,
-      count: 1,
-      riseMm: slope * ((channel.sites[i]?.atMm ?? deepestAtMm) - deepestAtMm)
-    }))
+function standsOf(
+  channel: Channel,
+  fits: readonly SeatFit[],
+  slope: number,
+  deepestAtMm: number,
+  insideHeightMm: number
+): readonly Stand[] {
+  const bySolids = new Map<readonly Solid[], { readonly cones: readonly Cone[]; count: number }>()
+  for (const { solids } of fits) {
+    const known = bySolids.get(solids)
+    if (known) known.count += 1
+    else bySolids.set(solids, { cones: conesOf(solids, insideHeightMm), count: 1 })
   }
-  const counts = new Map<readonly Solid[], number>()
-  for (const fit of fits) counts.set(fit.solids, (counts.get(fit.solids) ?? 0) + 1)
-  return [...counts].map(([solids, count]) => ({ solids, count, riseMm: 0 }))
+  if (slope === 0) return [...bySolids].map(([solids, { cones, count }]) => ({ solids, cones, count, riseMm: 0 }))
+  return fits.map(({ solids }, i) => ({
+    solids,
+    cones: bySolids.get(solids)?.cones ?? [],
+    count: 1,
+    riseMm: slope * ((channel.sites[i]?.atMm ?? deepestAtMm) - deepestAtMm)
+  }))
 }
 
 function freeLevel(bore: ReturnType<typeof boreOf>, fits: readonly SeatFit[]): number {

@@ -1,6 +1,6 @@
-import type { Channel, ChannelLayout, Sill } from '../layout'
+import type { Channel } from '../layout'
 import { failed, ok, type Result } from '../outcome'
-import type { Cup, HoleSaw } from '../parts'
+import type { Cup } from '../parts'
 import type { PartIndex, SeatFit } from '../seating'
 import { MM3_PER_LITRE } from '../units'
 import { type CupAt, cupsAt, gapRange, siteWaters } from './air-gap'
@@ -14,22 +14,9 @@ import { fillLine, overflowLevel } from './fill-line'
 import { boreVolume, levelOfVolume, volumeMm3 } from './level-and-volume'
 import { riserLadder } from './riser-ladder'
 import { shims } from './shims'
-import type { WaterPlan } from './stage'
 import { stageWaters } from './stage-water'
 import { waterFindings } from './water-findings'
-
-/** What the water of one channel is worked out from. Pure in these; the plan may keep the result by their identity. */
-export interface WaterInput {
-  readonly channel: Channel
-  readonly layout: ChannelLayout
-  readonly fits: readonly SeatFit[]
-  readonly index: PartIndex
-  readonly sill: Sill
-  readonly water: WaterPlan
-  /** Cups that risers could be made from, and saws that could cut another hole. */
-  readonly cupsOnHand: readonly Cup[]
-  readonly sawsOnHand: readonly HoleSaw[]
-}
+import type { WaterInput } from './water-input'
 
 export interface WateredChannel {
   readonly water: ChannelWater

@@ -11,45 +11,21 @@
 import { surfaceWidth } from '../profile'
 import type { Solid } from '../seating'
 import { mm } from '../units'
-import type { Basin } from './basin'
+import type { Basin, Stand } from './basin'
+import { conesBelow } from './cones'
 import { gauss } from './gauss'
 
-export function displacedBelow(basin: Basin, solids: readonly Solid[], levelMm: number): number {
+export function displacedBelow(basin: Basin, stand: Stand, levelMm: number): number {
   const topMm = Math.min(levelMm, basin.insideHeightMm)
   if (topMm <= 0) return 0
-  const freeMm = Math.min(topMm, basin.freeToMm)
-  let volume = 0
-  for (const solid of solids) volume += solidBelow(solid, freeMm)
-  if (topMm > freeMm) {
-    volume += gauss(freeMm, topMm, (heightMm) => {
-      const widthMm = surfaceWidth(basin.section, mm(heightMm))
-      let area = 0
-      for (const solid of solids) area += solidAreaBetween(solid, heightMm, widthMm)
-      return area
-    })
-  }
-  return volume
-}
-
-/** Solid volume of one body between the channel's floor and a height, mm³. */
-export function solidBelow(solid: Solid, heightMm: number): number {
-  const outside = frustumBetween(solid.fromMm, solid.toMm, solid.lowerOutsideMm, solid.upperOutsideMm, heightMm)
-  if (solid.floodedShare === 0) return outside
-  const insideFromMm = solid.fromMm + solid.insideFromMm
-  return (
-    outside -
-    solid.floodedShare * frustumBetween(insideFromMm, solid.toMm, solid.lowerInsideMm, solid.upperInsideMm, heightMm)
-  )
-}
-
-function frustumBetween(fromMm: number, toMm: number, lowerMm: number, upperMm: number, heightMm: number): number {
-  const low = Math.max(fromMm, 0)
-  const high = Math.min(toMm, heightMm)
-  if (high <= low || toMm <= fromMm) return 0
-  const rate = (upperMm - lowerMm) / (toMm - fromMm)
-  const a = lowerMm + rate * (low - fromMm)
-  const b = lowerMm + rate * (high - fromMm)
-  return (Math.PI / 12) * (high - low) * (a * a + a * b + b * b)
+  if (topMm <= basin.freeToMm) return conesBelow(stand.cones, topMm)
+  const between = gauss(basin.freeToMm, topMm, (heightMm) => {
+    const widthMm = surfaceWidth(basin.section, mm(heightMm))
+    let area = 0
+    for (const solid of stand.solids) area += solidAreaBetween(solid, heightMm, widthMm)
+    return area
+  })
+  return conesBelow(stand.cones, basin.freeToMm) + between
 }
 
 function solidAreaBetween(solid: Solid, heightMm: number, widthMm: number): number {

@@ -41,35 +41,34 @@ export function levelAtLitres(basin: Basin, amount: Litres): Result<Mm, Reservoi
 /** Solution below a level that is known to be inside the bore, mm³. */
 export function volumeMm3(basin: Basin, levelMm: number): number {
   let volume = boreVolume(basin, levelMm)
-  for (const stand of basin.stands) volume -= stand.count * displacedBelow(basin, stand.solids, levelMm - stand.riseMm)
+  for (const stand of basin.stands) volume -= stand.count * displacedBelow(basin, stand, levelMm - stand.riseMm)
   return Math.max(0, volume)
 }
 
-/** Level in [0, highMm] at which the volume is reached, by false position with the Illinois rule; for amounts inside. */
+/** Level in [0, highMm] at which the volume is reached, by secants kept inside a bracket; for amounts inside. */
 export function levelOfVolume(basin: Basin, targetMm3: number, highMm: number): number {
-  let a = 0
-  let b = highMm
-  let fa = -targetMm3
-  let fb = volumeMm3(basin, b) - targetMm3
-  if (fb <= 0) return b
-  if (fa >= 0) return 0
+  const highOver = volumeMm3(basin, highMm) - targetMm3
+  if (highOver <= 0) return highMm
+  if (targetMm3 <= 0) return 0
   // Close in the amount itself: near a round floor or a dry end the volume goes with a power of the level.
   const closeMm3 = 1e-7 * targetMm3
-  for (let i = 0; i < 100 && b - a > 1e-9; i += 1) {
-    const c = i % 8 === 7 ? (a + b) / 2 : b - (fb * (b - a)) / (fb - fa)
-    const fc = volumeMm3(basin, c) - targetMm3
-    if (Math.abs(fc) <= closeMm3) return c
-    if (fc > 0) {
-      b = c
-      fb = fc
-      fa *= 0.5
-    } else {
-      a = c
-      fa = fc
-      fb *= 0.5
-    }
+  let below = 0
+  let above = highMm
+  let last = highMm
+  let lastOver = highOver
+  let next = (highMm * targetMm3) / (highOver + targetMm3)
+  for (let look = 0; look < 100 && above - below > 1e-9; look += 1) {
+    const over = volumeMm3(basin, next) - targetMm3
+    if (Math.abs(over) <= closeMm3) return next
+    if (over > 0) above = next
+    else below = next
+    const secant = next - (over * (next - last)) / (over - lastOver)
+    last = next
+    lastOver = over
+    // A secant that leaves the bracket, or comes too slowly, gives way to halving.
+    next = secant > below && secant < above && look % 6 !== 5 ? secant : (below + above) / 2
   }
-  return (a + b) / 2
+  return (below + above) / 2
 }
 
 /** Bore below a level, without anything standing in it, mm³. */

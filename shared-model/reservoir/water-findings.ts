@@ -2,12 +2,12 @@ import type { Channel } from '../layout'
 import type { PartIndex } from '../seating'
 import { type Basin, riseAt } from './basin'
 import type { ChannelWater, StageWater } from './channel-water'
-import type { WaterInput } from './channel-water-of'
 import type { ReservoirFinding } from './codes'
 import { riseCheck } from './draw-down'
 import { type FillLine, lipLevel } from './fill-line'
 import { HEAD_LEAST_MM, IMMERSION_MOST_MM, TILT_TOLD_MM } from './limits'
 import { STAGES } from './stage'
+import type { WaterInput } from './water-input'
 
 /** What is to be minded about one channel's water, each with its figures, limit, source and, where there is one, cure. */
 export function waterFindings(
