@@ -1,6 +1,6 @@
-import type { LaidOut } from './channel-findings'
 import type { ChannelLayout, Outline } from './channel-layout'
 import type { LayoutFinding } from './codes'
+import type { LaidOut } from './laid-out'
 import type { Obstacle, Sill } from './layout'
 
 /** Overlaps smaller than this count as touching, mm. */
@@ -72,7 +72,10 @@ function canopyOverlaps(laid: readonly LaidOut[]): readonly LayoutFinding[] {
       const b = all[j]
       if (!b || b.xMm - a.xMm >= a.radiusMm + widest) break
       const reachMm = a.radiusMm + b.radiusMm
-      const overlapMm = reachMm - Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm)
+      const dy = b.yMm - a.yMm
+      if (dy >= reachMm || dy <= -reachMm) continue
+      const dx = b.xMm - a.xMm
+      const overlapMm = reachMm - Math.sqrt(dx * dx + dy * dy)
       // A tenth of the reach is leaf against leaf, which plants bear.
       if (overlapMm <= reachMm * 0.1) continue
       const held = worst.get(a.channelId)

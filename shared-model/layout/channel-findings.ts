@@ -1,20 +1,14 @@
 import type { EndClosure } from '../parts'
 import { flatWidth } from '../profile'
-import type { PartIndex, SeatFit } from '../seating'
-import type { ChannelLayout, SillSize } from './channel-layout'
+import type { PartIndex } from '../seating'
+import type { SillSize } from './channel-layout'
 import { closureFindings } from './closure-findings'
 import type { LayoutFinding } from './codes'
-import type { Channel, Sill } from './layout'
+import type { LaidOut } from './laid-out'
+import type { Sill } from './layout'
 import { LEAST_STRIP_MM } from './limits'
 import { sillFindings } from './sill-findings'
 import { webFindings } from './web-findings'
-
-/** One channel with what it is made of, as the findings need it. */
-export interface LaidOut {
-  readonly channel: Channel
-  readonly layout: ChannelLayout
-  readonly fits: readonly SeatFit[]
-}
 
 /**
  * What is to be minded about one channel on its sill: fit, height, webs, face, crop spacing along it, closures, openings.

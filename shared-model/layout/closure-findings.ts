@@ -1,8 +1,8 @@
 import type { EndClosure } from '../parts'
 import type { PartIndex } from '../seating'
-import type { LaidOut } from './channel-findings'
 import { closureHolds } from './closure-holds'
 import type { LayoutFinding } from './codes'
+import type { LaidOut } from './laid-out'
 
 /**
  * Whether both end closures hold: on this material, on this size with its tolerance, by their joint method. A wrong one is a

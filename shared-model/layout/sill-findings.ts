@@ -1,6 +1,6 @@
-import type { LaidOut } from './channel-findings'
 import type { SillSize } from './channel-layout'
 import type { LayoutFinding } from './codes'
+import type { LaidOut } from './laid-out'
 import type { Sill } from './layout'
 
 /** Readings closer than this count as touching, mm. */

@@ -1,6 +1,6 @@
-import type { LaidOut } from './channel-findings'
 import { closureEnds } from './closure-ends'
 import type { LayoutFinding } from './codes'
+import type { LaidOut } from './laid-out'
 
 const SMALL_MM = 0.01
 

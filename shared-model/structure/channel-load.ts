@@ -1,9 +1,8 @@
-import type { Channel, ChannelLayout, Sill, SillSize } from '../layout'
+import type { Channel, ChannelLayout } from '../layout'
 import { material, thermalGrowth } from '../materials'
 import { failed, ok, type Result } from '../outcome'
 import type { Profile } from '../profile'
 import { basinOf, type ChannelWater, type WaterPlan } from '../reservoir'
-import type { PartIndex, SeatFit } from '../seating'
 import { mm } from '../units'
 import { newtonsPerMm } from './beam'
 import { channelFeet } from './channel-feet'
@@ -13,19 +12,8 @@ import type { StructureFinding, StructureProblem } from './codes'
 import { WINDOW_RISE_C } from './limits'
 import type { ChannelLoad } from './load'
 import { loadFindings } from './load-findings'
+import type { LoadInput } from './load-input'
 import { edgeDistance, supportPolygon, tipAngleDeg } from './tipping'
-
-/** What the loads of one channel are worked out from. Pure in these; the plan may keep the result by their identity. */
-export interface LoadInput {
-  readonly channel: Channel
-  readonly layout: ChannelLayout
-  readonly fits: readonly SeatFit[]
-  readonly index: PartIndex
-  readonly sill: Sill
-  readonly size: SillSize
-  readonly channelWater: ChannelWater
-  readonly water: WaterPlan
-}
 
 export interface LoadedChannel {
   readonly load: ChannelLoad

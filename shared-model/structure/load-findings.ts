@@ -1,8 +1,8 @@
 import { channelFeet, rolls } from './channel-feet'
-import type { LoadInput } from './channel-load'
 import type { StructureFinding } from './codes'
 import { TIP_LEAST_DEG } from './limits'
 import type { ChannelLoad } from './load'
+import type { LoadInput } from './load-input'
 
 const STATES = ['empty', 'filled', 'grown'] as const
 
