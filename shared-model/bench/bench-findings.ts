@@ -9,7 +9,7 @@ import { speedCeiling } from './speed-ceiling'
 export const benchFindings = (input: BenchInput, plan: BenchPlan): readonly BenchFinding[] => [
   ...shallow(input),
   ...speeds(input),
-  ...(plan.proven ? [] : [notProven(plan)])
+  ...(plan.leastProven || plan.soughtBy === 'fewest-changes' ? [] : [notProven(plan)])
 ]
 
 const notProven = (plan: BenchPlan): BenchFinding => ({

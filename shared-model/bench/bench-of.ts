@@ -38,6 +38,7 @@ const planOf = (input: BenchInput, budget: Budget): Omit<BenchPlan, 'unit'> => {
     toolChanges: order.changes,
     leastToolChanges: order.leastChanges,
     proven: order.proven,
+    leastProven: order.leastProven,
     soughtBy: order.soughtBy,
     mounts: order.mounts,
     leastMounts: order.leastMounts,

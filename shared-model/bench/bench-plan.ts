@@ -64,8 +64,10 @@ export interface BenchPlan {
   readonly holes: readonly DrillRow[]
   readonly toolChanges: number
   readonly leastToolChanges: number
-  /** The order is proven least in what it was sought by. */
+  /** No order has fewer tool changes, or (with times for changes and clampings) none takes less time. */
   readonly proven: boolean
+  /** No order takes less handling time; without times: none has fewer clampings at so few changes either. */
+  readonly leastProven: boolean
   /** `least-time` where the shop has times for a tool change or a mount, else fewest changes, then fewest mounts. */
   readonly soughtBy: 'least-time' | 'fewest-changes'
   /** Times a piece is clamped for drilling, the first included. */

@@ -1,4 +1,3 @@
-import type { Budget } from '../outcome'
 import type { DrillCell, DrillPiece, DrillWork } from './drill-work'
 import { allDone, doable } from './drill-work'
 
@@ -7,11 +6,11 @@ import { allDone, doable } from './drill-work'
  * changes from the tools at hand; its own tools are taken in the order that leaves a tool which most pieces still need.
  * A few first pieces are tried; the order with the fewest changes is kept.
  */
-export const byPiece = (work: DrillWork, budget: Budget): readonly DrillCell[] => {
+export const byPiece = (work: DrillWork): readonly DrillCell[] => {
   let best: readonly DrillCell[] | null = null
   let least = Number.POSITIVE_INFINITY
-  const starts = Math.max(1, Math.min(work.pieces.length, budget.work, MOST_STARTS))
-  for (let start = 0; start < starts && (best === null || !budget.stop()); start++) {
+  const starts = Math.max(1, Math.min(work.pieces.length, MOST_STARTS))
+  for (let start = 0; start < starts; start++) {
     const cells = from(work, start)
     const changes = cells.reduce((sum, { fits }) => sum + fits.filter(({ free }) => !free).length, 0)
     if (changes < least) {
@@ -22,7 +21,7 @@ export const byPiece = (work: DrillWork, budget: Budget): readonly DrillCell[] =
   return best ?? []
 }
 
-const MOST_STARTS = 12
+const MOST_STARTS = 3
 
 interface Way {
   readonly cells: readonly DrillCell[]

@@ -1,6 +1,8 @@
 import type { DrillCell, DrillPiece, DrillWork, Stages } from './drill-work'
 import { allDone, doable } from './drill-work'
 
+export type Lateness = 'early' | 'late' | 'mixed'
+
 /** One piece in one stage. */
 interface Visit {
   readonly stage: number
@@ -10,17 +12,18 @@ interface Visit {
 /**
  * Drilling stage by stage: every piece is brought to the tools as seldom as it can be, and from each stage to the next
  * one piece stays clamped where one has work in both (in turn over the pieces, there and back).
+ * `lateness` says which pieces take the later of equally few stages: none, all, or every second one.
  * null: these stages leave an operation undone.
  */
-export const byTool = (work: DrillWork, stages: Stages): readonly DrillCell[] | null => {
+export const byTool = (work: DrillWork, stages: Stages, lateness: Lateness): readonly DrillCell[] | null => {
   const visits: (readonly Visit[])[] = []
-  for (const piece of work.pieces) {
+  for (const [p, piece] of work.pieces.entries()) {
     const from = piece.waitsFor.reduce(
       (late, { piece: other, operation }) =>
         Math.max(late, visits[other]?.find(({ operations }) => operations.includes(operation))?.stage ?? stages.length),
       0
     )
-    const own = fewestVisits(piece, stages, from)
+    const own = fewestVisits(piece, stages, from, lateness === 'late' || (lateness === 'mixed' && p % 2 === 1))
     if (!own) return null
     visits.push(own)
   }
@@ -37,8 +40,8 @@ export const byTool = (work: DrillWork, stages: Stages): readonly DrillCell[] | 
   return cells
 }
 
-/** Fewest stages in which a piece's operations can all be done, from a stage on; the earliest such. */
-const fewestVisits = (piece: DrillPiece, stages: Stages, from: number): readonly Visit[] | null => {
+/** Fewest stages in which a piece's operations can all be done, from a stage on; the earliest or the latest such. */
+const fewestVisits = (piece: DrillPiece, stages: Stages, from: number, late: boolean): readonly Visit[] | null => {
   let ways = new Map<number, readonly Visit[]>([[0, []]])
   for (let stage = from; stage < stages.length; stage++) {
     const next = new Map(ways)
@@ -46,7 +49,7 @@ const fewestVisits = (piece: DrillPiece, stages: Stages, from: number): readonly
       const after = doable(piece, done, stages[stage] ?? [])
       if (after === done) continue
       const known = next.get(after)
-      if (known && known.length <= visits.length + 1) continue
+      if (known && known.length <= visits.length + (late ? 0 : 1)) continue
       const operations = piece.operations.flatMap((_, i) => (after & ~done & (1 << i) ? [i] : []))
       next.set(after, [...visits, { stage, operations: sorted(piece, operations) }])
     }

@@ -1,5 +1,6 @@
 import type { Budget } from '../outcome'
 import { byPiece } from './by-piece'
+import type { Lateness } from './by-tool'
 import { byTool } from './by-tool'
 import type { DrillCell, DrillWork } from './drill-work'
 import type { Handling } from './handling'
@@ -14,12 +15,17 @@ export interface DrillOrder extends Handling {
   readonly leastChanges: number
   readonly leastMounts: number
   readonly leastSeconds: number
-  /** The order is proven least in what it was sought by. */
+  /** No order has fewer tool changes, or none takes less time. */
   readonly proven: boolean
+  /** No order takes less time; without times: none has fewer clampings at so few changes either. */
+  readonly leastProven: boolean
 }
 
 /** Orders of fitting with equally few changes that are looked through for the fewest clampings. */
-const ORDERS = 60
+const ORDERS = 24
+const LATENESSES: readonly Lateness[] = ['early', 'late', 'mixed']
+/** Kinds of pieces up to which the exact search has a chance to end. */
+const SMALL = 8
 /** A clamping more decides between orders of equal time, in seconds. */
 const TIE_S = 1e-6
 
@@ -43,18 +49,20 @@ export const drillOrder = (work: DrillWork, budget: Budget): DrillOrder => {
   }
   const isLeast = () => best !== null && costOf(best) <= lowerBound + TIE_S / 2
   for (const stages of fewest.stages) {
-    offer(byTool(work, stages))
+    for (const lateness of LATENESSES) {
+      offer(byTool(work, stages, lateness))
+      if (isLeast()) break
+    }
     if (isLeast()) break
   }
-  if (!isLeast()) offer(byPiece(work, budget))
-  if (!isLeast() && budget.work > 0) {
+  if (!isLeast() && changeCost < mountCost) offer(byPiece(work))
+  if (!isLeast() && isSmall(work)) {
     const exact = leastHandling(work, changeCost, mountCost, budget)
     lowerBound = Math.max(lowerBound, exact.lowerBound)
     offer(exact.cells)
   }
   const cells = best ?? []
   const handling = handlingOf(work, cells)
-  const isProvenByChanges = soughtBy === 'fewest-changes' && handling.changes === fewest.lowerBound
   return {
     ...handling,
     cells,
@@ -62,7 +70,8 @@ export const drillOrder = (work: DrillWork, budget: Budget): DrillOrder => {
     leastChanges: fewest.lowerBound,
     leastMounts: handlingBound(weighed, fewest.lowerBound).mounts,
     leastSeconds: leastSecondsOf(soughtBy, isLeast(), handling, lowerBound),
-    proven: isProvenByChanges || isLeast()
+    proven: handling.changes === fewest.lowerBound || isLeast(),
+    leastProven: isLeast()
   }
 }
 
@@ -76,3 +85,5 @@ const leastSecondsOf = (
   if (soughtBy === 'fewest-changes') return 0
   return isLeast ? handling.seconds : Math.max(0, lowerBound - TIE_S * handling.mounts)
 }
+
+const isSmall = (work: DrillWork): boolean => work.pieces.length <= SMALL
