@@ -121,7 +121,7 @@ const cautionContent = (block: CautionBlock): PdfNode => {
   const severe = block.signalWord === 'DANGER' || block.signalWord === 'WARNING'
   const panel: PdfCell = {
     fillColor: severe ? '#000000' : '#e4e4e4',
-    margin: edges(6, 5, 4, 5),
+    margin: edges(5, 4, 2, 4),
     columns: [
       { width: pt(6.5), ...drawingContent(cautionSign(block.signalWord, severe)) },
       {
@@ -134,19 +134,15 @@ const cautionContent = (block: CautionBlock): PdfNode => {
     ],
     columnGap: 5
   }
-  const foot = [block.signs, block.sources].filter((part) => part !== '').join('    ')
+  const foot = [block.signs, block.sources].filter((part) => part !== '').join('   ')
   const words: PdfCell = {
-    margin: edges(4, 4, 4, 4),
-    stack: [
-      { text: block.text, bold: true },
-      ...(block.reason === '' ? [] : [{ text: block.reason, margin: edges(0, 2, 0, 0) }]),
-      ...(foot === '' ? [] : [{ text: foot, style: 'note', margin: edges(0, 3, 0, 0) }])
-    ]
+    margin: edges(4, 3, 4, 3),
+    stack: [{ text: block.text, bold: true }, { text: [{ text: `${block.reason}   ` }, { text: foot, style: 'note' }] }]
   }
   return {
     unbreakable: true,
-    margin: edges(0, 0, 0, 6),
-    table: { dontBreakRows: true, widths: [pt(38), '*'], body: [[panel, words]] },
+    margin: edges(0, 0, 0, 4),
+    table: { dontBreakRows: true, widths: [pt(34), '*'], body: [[panel, words]] },
     layout: {
       hLineWidth: () => 0.8,
       vLineWidth: (line) => (line === 1 ? 0 : 0.8),

@@ -1,7 +1,8 @@
 import type { Design } from '../design'
-import type { Plan } from '../plan'
+import type { ChannelPlan, Plan } from '../plan'
+import { cautionText, MATERIAL_NAMES, STAGE_NAMES } from '../words'
 import { inOrder } from './caution-pages'
-import { STAGE_WORDS } from './first-fill'
+import { belowTop } from './first-fill'
 import type { Built } from './named'
 import { cell, type Printed } from './printed'
 import type { Block, SheetSection } from './sheet-data'
@@ -50,9 +51,9 @@ export const buyersCard = (
         'Plant feed solution is not for drinking. Keep it and the feed out of the reach of children and animals.',
         'Fill it where it stands. No load that a sill can bear is promised: compare the filled weight.',
         ...inOrder(plan.cautions)
-          .filter((caution) => caution.category !== 'drilling' && USER_CATEGORIES.test(caution.category))
-          .slice(0, 6)
-          .map((caution) => `${caution.signalWord}: ${caution.text}`)
+          .filter((caution) => USER_CATEGORIES.test(caution.category))
+          .slice(0, 4)
+          .map((caution) => `${caution.signalWord}: ${cautionText(caution, show.say)}`)
       ].filter((words, index, all) => all.indexOf(words) === index)
     ),
     text('', [
@@ -62,7 +63,7 @@ export const buyersCard = (
 })
 
 /** Cautions that concern who uses it, not who builds it. */
-const USER_CATEGORIES = /sill|window|child|weight|lift|electric|water|nutrient|feed|solution|food|place|tip|fall/i
+const USER_CATEGORIES = /^(handling|place|electric|nutrient|food|biology)$/
 
 const text = (heading: string, paragraphs: readonly string[]): Block => ({
   kind: 'text',
@@ -77,9 +78,11 @@ const ecWords = (plan: Plan, show: Printed): string => {
 }
 
 const madeOf = (design: Design, built: readonly Built[]): string => {
-  const profiles = [...new Set(built.map(({ profile }) => `${profile.name} (${profile.material.replace(/-/g, ' ')})`))]
-  const cups = design.parts.cups.map((cup) => `${cup.name} (${cup.material.replace(/-/g, ' ')})`)
-  return `${[...profiles, ...cups].join('; ')}.`
+  const made = [...built.map(({ profile }) => profile), ...design.parts.cups].map(({ name, material }) => {
+    const of = MATERIAL_NAMES[material]
+    return name.toLowerCase().includes(of.toLowerCase()) ? name : `${name} (${of})`
+  })
+  return `${[...new Set(made)].join('; ')}.`
 }
 
 const foodContact = (design: Design, built: readonly Built[]): string => {
@@ -101,34 +104,44 @@ const placeWords = (design: Design, plan: Plan, show: Printed): string => {
   return `${where[design.place.where]} of at least ${size}, whole on the sill, away from sockets and not in a window that is a way out.`
 }
 
-const fillWords = (built: readonly Built[], show: Printed): readonly string[] =>
-  built.map(
-    ({ plan }) =>
-      `Channel ${plan.mark}: ${show.volume(plan.water.litres)}, to the line ${show.length(plan.water.fromTopMm)} below the top.`
-  )
+const fillWords = (built: readonly Built[], show: Printed): readonly string[] => [
+  `${built
+    .map(
+      ({ plan }) =>
+        `Channel ${plan.mark}: ${show.volume(plan.water.litres)}, to the line ${show.length(plan.water.fromTopMm)} below the top`
+    )
+    .join('; ')}.`
+]
 
-const stageRows = (built: readonly Built[], show: Printed): Block => ({
-  kind: 'table',
-  name: '',
-  heading: 'Stages and refills',
-  note: '',
-  columns: [
-    { head: 'Channel', align: 'left', widthMm: 20 },
-    { head: 'Stage', align: 'left', widthMm: 34 },
-    { head: 'Air gap to keep', align: 'right', widthMm: 38 },
-    { head: 'Fill no higher than', align: 'right', widthMm: 44 },
-    { head: 'Look at it every', align: 'left', widthMm: 'rest' }
-  ],
-  rows: built.flatMap(({ plan }) =>
-    plan.water.stages.map((stage, index) => [
-      cell(index === 0 ? plan.mark : '', true),
-      cell(STAGE_WORDS[stage.stage]),
+/** A line a stage: the gap wanted, and for each channel the highest line that keeps it, down from the top. */
+const stageRows = (built: readonly Built[], show: Printed): Block => {
+  const stages = built[0]?.plan.water.stages ?? []
+  return {
+    kind: 'table',
+    name: '',
+    heading: 'Stages and refills',
+    note: `Look at the level every ${refillWords(built)}. A minus before a gap: the cup stands that deep in the solution.`,
+    columns: [
+      { head: 'Stage', align: 'left', widthMm: 34 },
+      { head: 'Air gap to keep', align: 'right', widthMm: 34 },
+      { head: 'Fill no higher than this far below the top', align: 'left', widthMm: 'rest' }
+    ],
+    rows: stages.map((stage, index) => [
+      cell(STAGE_NAMES[stage.stage], true),
       cell(show.length(stage.wantedGapMm)),
-      cell(`${show.length(stage.safeLevelMm)} deep`),
-      cell(refillWords(plan.water.drawDown?.refillDay ?? null))
+      cell(built.map(({ plan }) => lineWords(plan, index, show)).join(';  '))
     ])
-  )
-})
+  }
+}
 
-const refillWords = (day: number | null): string =>
-  day === null ? 'week' : day <= 1 ? 'day' : `${Math.min(day, 7)} days`
+const lineWords = ({ mark, water }: ChannelPlan, index: number, show: Printed): string => {
+  const stage = water.stages[index]
+  if (stage === undefined) return ''
+  return `channel ${mark}: ${stage.reachable ? show.length(belowTop(water, stage.safeLevelMm)) : 'change the riser first'}`
+}
+
+const refillWords = (built: readonly Built[]): string => {
+  const days = built.flatMap(({ plan }) => plan.water.drawDown?.refillDay ?? [])
+  const least = Math.min(7, ...days)
+  return least >= 7 ? 'week' : least <= 1 ? 'day' : `${least} days`
+}

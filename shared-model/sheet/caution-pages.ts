@@ -1,5 +1,6 @@
 import type { Caution, SignalWord } from '../cautions'
 import type { Plan } from '../plan'
+import { cautionText } from '../words'
 import type { Printed } from './printed'
 import type { Block, SheetSection } from './sheet-data'
 import type { SourceNumbers } from './source-list'
@@ -40,7 +41,7 @@ export const cautionPages = (plan: Plan, numbers: SourceNumbers, show: Printed):
         { name: 'With grown plants', value: show.mass(plan.load.grownG), note: 'whole build' }
       ]
     },
-    ...inOrder(plan.cautions).map((caution): Block => cautionBlock(caution, numbers))
+    ...inOrder(plan.cautions).map((caution): Block => cautionBlock(caution, numbers, show))
   ]
 })
 
@@ -56,10 +57,10 @@ export const inOrder = (cautions: readonly Caution[]): readonly Caution[] =>
     .sort((a, b) => RANK[a.caution.signalWord] - RANK[b.caution.signalWord] || a.index - b.index)
     .map(({ caution }) => caution)
 
-const cautionBlock = (caution: Caution, numbers: SourceNumbers): Block => ({
+const cautionBlock = (caution: Caution, numbers: SourceNumbers, show: Printed): Block => ({
   kind: 'caution',
   signalWord: caution.signalWord,
-  text: caution.text,
+  text: cautionText(caution, show.say),
   reason: caution.reason,
   signs: caution.iso7010.length === 0 ? '' : `ISO 7010: ${caution.iso7010.join(', ')}`,
   sources: caution.sources.length === 0 ? 'common practice, no source' : caution.sources.map(numbers).join(' '),

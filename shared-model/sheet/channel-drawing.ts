@@ -16,7 +16,8 @@ const FACE_WORDS = { top: 'upper face', front: 'front face', back: 'back face', 
 
 /** A channel to scale, face by face where holes are: datum end at the left, running dimensions from it. */
 export const channelDrawing = (one: Built, holes: readonly DrillRow[], show: Printed): Drawing => {
-  const { section, cutLengthMm } = one.plan.layout
+  const { section } = one.plan.layout
+  const { cutLengthMm } = one
   const scale = scaleThatFits(
     cutLengthMm,
     Math.max(section.widthMm, section.heightMm),
@@ -55,7 +56,8 @@ const faceStrip = (
   factor: number,
   show: Printed
 ): { readonly shapes: Shape[]; readonly heightMm: number } => {
-  const { section, cutLengthMm } = one.plan.layout
+  const { section } = one.plan.layout
+  const { cutLengthMm } = one
   const flat = face === 'top' || face === 'bottom'
   const acrossMm = flat ? section.widthMm : section.heightMm
   const upper = topMm + TOP_MM

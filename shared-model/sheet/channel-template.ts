@@ -38,8 +38,8 @@ const faceTemplate = (
   design: Design,
   show: Printed
 ): ChannelTemplate => {
-  const { channel, plan, profile } = one
-  const { section, cutLengthMm } = plan.layout
+  const { channel, plan, profile, cutLengthMm } = one
+  const { section } = plan.layout
   const round = section.shape === 'round'
   const upright = face === 'front' || face === 'back'
   const half = round ? Math.min((Math.PI * section.widthMm) / 2, WIDEST_WRAP_MM / 2) : section.widthMm / 2
@@ -81,7 +81,7 @@ const edges = (lengthMm: number, fromYMm: number, toYMm: number, upright: boolea
 ]
 
 /** How far each closure covers the outside or reaches into the bore. */
-const closureLines = ({ channel, plan }: Built, design: Design, fromYMm: number, toYMm: number): Shape[] => {
+const closureLines = ({ channel, cutLengthMm }: Built, design: Design, fromYMm: number, toYMm: number): Shape[] => {
   const reach = (id: string): number => {
     const closure = design.parts.closures.find((one) => one.id === id)
     return closure === undefined ? 0 : Math.max(closure.insideDepthMm, closure.outsideDepthMm)
@@ -89,5 +89,5 @@ const closureLines = ({ channel, plan }: Built, design: Design, fromYMm: number,
   const upright = (xMm: number): Shape => line(xMm, fromYMm, xMm, toYMm, 'hidden')
   const near = reach(channel.datumClosureId)
   const far = reach(channel.farClosureId)
-  return [...(near > 0 ? [upright(near)] : []), ...(far > 0 ? [upright(plan.layout.cutLengthMm - far)] : [])]
+  return [...(near > 0 ? [upright(near)] : []), ...(far > 0 ? [upright(cutLengthMm - far)] : [])]
 }

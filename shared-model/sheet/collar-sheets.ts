@@ -73,7 +73,9 @@ const needTable = (rings: RingPlan, design: Design, show: Printed): TableBlock =
   kind: 'table',
   name: 'collars',
   heading: 'Rings and discs',
-  note: 'Two saws on one centre: score with the larger and do not go through, saw through with the smaller, then finish with the larger (common practice, no source).',
+  note: rings.needs.some((need) => need.innerSawId !== null)
+    ? 'Two saws on one centre: score with the larger and do not go through, saw through with the smaller, then finish with the larger (common practice, no source).'
+    : '',
   columns: [
     { head: '', align: 'left', widthMm: 8 },
     { head: 'What', align: 'left', widthMm: 'rest' },

@@ -48,7 +48,7 @@ const channelBlocks = (
   design: Design,
   show: Printed
 ): Block[] => {
-  const { channel, plan, profile } = one
+  const { channel, plan, profile, cutLengthMm } = one
   const drawing = channelDrawing(one, holes, show)
   const name = channel.name === '' ? '' : `: ${channel.name}`
   return [
@@ -57,7 +57,7 @@ const channelBlocks = (
       startsPage: index > 0,
       heading: `Channel ${plan.mark}${name}`,
       caption:
-        `Scale ${drawing.scale}. ${profile.name}, cut ${show.length(plan.layout.cutLengthMm)}. ` +
+        `Scale ${drawing.scale}. ${profile.name}, cut ${show.length(cutLengthMm)}. ` +
         `Datum end: ${closureName(design, channel.datumClosureId)}; far end: ${closureName(design, channel.farClosureId)}.`,
       drawing
     },

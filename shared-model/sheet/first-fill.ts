@@ -1,16 +1,10 @@
 import type { Design } from '../design'
 import type { Plan } from '../plan'
-import type { DrawDown, Stage } from '../reservoir'
+import type { ChannelWater, DrawDown } from '../reservoir'
+import { STAGE_NAMES } from '../words'
 import type { Built } from './named'
 import { cell, type Printed } from './printed'
 import type { Block, SheetSection, TableBlock } from './sheet-data'
-
-export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
-  unrooted: 'Unrooted',
-  rooting: 'Rooting',
-  rooted: 'Rooted',
-  full: 'Full roots'
-}
 
 /** What to fill, how strong, to which line, at which stage, and when it will have been drawn down. */
 export const firstFillCard = (plan: Plan, design: Design, built: readonly Built[], show: Printed): SheetSection => ({
@@ -108,26 +102,29 @@ const fillTable = (built: readonly Built[], show: Printed): TableBlock => ({
   ])
 })
 
-export const stageTable = ({ plan }: Built, show: Printed): TableBlock => ({
+/** A level as a distance down from the top of the upper face, as the fill line is marked. */
+export const belowTop = (water: ChannelWater, levelMm: number): number => water.fromTopMm + water.levelMm - levelMm
+
+const stageTable = ({ plan }: Built, show: Printed): TableBlock => ({
   kind: 'table',
   name: `stages-channel-${plan.mark}`,
   heading: `Levels by stage, channel ${plan.mark}`,
-  note: 'A minus before a gap: the cup stands that deep in the solution.',
+  note: 'The line keeps the gap wanted; a minus before a gap: the cup stands that deep in the solution.',
   columns: [
-    { head: 'Stage', align: 'left', widthMm: 34 },
+    { head: 'Stage', align: 'left', widthMm: 26 },
     { head: 'Gap wanted', align: 'right', widthMm: 30, exactUnit: 'mm' },
     { head: 'Gap', align: 'right', widthMm: 30, exactUnit: 'mm' },
-    { head: 'Safe level', align: 'right', widthMm: 30, exactUnit: 'mm' },
+    { head: 'Line below top', align: 'right', widthMm: 32, exactUnit: 'mm' },
     { head: 'Solution', align: 'right', widthMm: 28, exactUnit: 'L' },
     { head: 'Can be set', align: 'left', widthMm: 'rest' }
   ],
   rows: plan.water.stages.map((stage) => [
-    cell(STAGE_WORDS[stage.stage], true),
+    cell(STAGE_NAMES[stage.stage], true),
     show.lengthCell(stage.wantedGapMm),
     show.lengthCell(stage.gapMm),
-    show.lengthCell(stage.safeLevelMm),
+    show.lengthCell(belowTop(plan.water, stage.safeLevelMm)),
     { text: show.volume(stage.litres), exact: stage.litres },
-    cell(stage.reachable ? 'yes' : 'no: see the risers')
+    cell(stage.reachable ? 'yes' : 'not with these cups')
   ])
 })
 

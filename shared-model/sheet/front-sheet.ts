@@ -1,7 +1,8 @@
 import type { Design } from '../design'
 import type { Plan } from '../plan'
+import { SEVERITY_NAMES, wordsFor } from '../words'
 import { type Built, closureName, cropName } from './named'
-import { cell, count, type Printed } from './printed'
+import { cell, count, type Printed, TICK } from './printed'
 import type { Block, SheetSection, TableBlock } from './sheet-data'
 import { sideBySide } from './side-by-side'
 import { sideSection } from './side-section'
@@ -11,18 +12,16 @@ import { sillPicture } from './sill-picture'
 export const frontSheet = (plan: Plan, design: Design, built: readonly Built[], show: Printed): SheetSection => {
   const picture = sillPicture(plan, design, built, show)
   const sections = distinctSections(built).map((one) => sideSection(one, plan, design, one.plan.seats[0], show))
-  const cross: Block[] =
-    sections.length === 0
-      ? []
-      : [
-          {
-            kind: 'figure',
-            startsPage: false,
-            heading: 'Section, filled for the first time',
-            caption: `Fill line measured down from the top of the channel. ${stageWords(design)}`,
-            drawing: sideBySide(sections, 'Sections across the channels')
-          }
-        ]
+  const cross = pairs(sections).map(
+    (pair, index, all): Block => ({
+      kind: 'figure',
+      startsPage: false,
+      heading: index === 0 ? 'Section, filled for the first time' : '',
+      caption:
+        index === all.length - 1 ? `Fill line measured down from the top of the channel. ${stageWords(design)}` : '',
+      drawing: sideBySide(pair, 'Sections across the channels')
+    })
+  )
   return {
     part: 'build',
     number: '1',
@@ -40,6 +39,7 @@ export const frontSheet = (plan: Plan, design: Design, built: readonly Built[], 
       },
       ...cross,
       channelTable(design, built, show),
+      ...findingTable(plan, show),
       ...(design.remarks === ''
         ? []
         : [{ kind: 'text', heading: 'Remarks', paragraphs: [design.remarks], strong: false } as const])
@@ -57,6 +57,9 @@ const bigFigures = (plan: Plan, design: Design, show: Printed) => [
   },
   { name: 'Solution', value: show.volume(plan.totals.litres), note: 'to the fill lines' }
 ]
+
+const pairs = <T>(list: readonly T[]): readonly (readonly T[])[] =>
+  list.flatMap((one, index) => (index % 2 === 0 ? [[one, ...list.slice(index + 1, index + 2)]] : []))
 
 const stageWords = (design: Design): string => {
   const stage = {
@@ -89,15 +92,15 @@ const channelTable = (design: Design, built: readonly Built[], show: Printed): T
   columns: [
     { head: 'No.', align: 'left', widthMm: 10 },
     { head: 'Channel and profile', align: 'left', widthMm: 'rest' },
-    { head: 'Cut length', align: 'right', widthMm: 24, exactUnit: 'mm' },
-    { head: 'Over ends', align: 'right', widthMm: 24, exactUnit: 'mm' },
+    { head: 'Cut length', align: 'right', widthMm: 23, exactUnit: 'mm' },
+    { head: 'Over ends', align: 'right', widthMm: 23, exactUnit: 'mm' },
     { head: 'Plants', align: 'right', widthMm: 14, exactUnit: 'pieces' },
-    { head: 'Ends (datum, far) and crop', align: 'left', widthMm: 58 }
+    { head: 'Ends (datum, far) and crop', align: 'left', widthMm: 54 }
   ],
-  rows: built.map(({ channel, plan, profile }) => [
+  rows: built.map(({ channel, plan, profile, cutLengthMm }) => [
     cell(plan.mark, true),
     { text: channel.name === '' ? `Channel ${plan.mark}` : channel.name, under: profile.name },
-    show.lengthCell(plan.layout.cutLengthMm, true),
+    show.lengthCell(cutLengthMm, true),
     show.lengthCell(plan.layout.overallLengthMm),
     count(channel.sites.length),
     {
@@ -113,3 +116,44 @@ const ends = (design: Design, datumId: string, farId: string): string =>
   datumId === farId
     ? `2 × ${closureName(design, datumId)}`
     : `${closureName(design, datumId)}; ${closureName(design, farId)}`
+
+const RANK = { stop: 0, warn: 1, note: 2 } as const
+
+/** What the plan has to say about the design, the gravest first; a stop means that it cannot be built as drawn. */
+const findingTable = (plan: Plan, show: Printed): readonly TableBlock[] => {
+  const marks = new Map(plan.channels.map((channel) => [channel.channelId, channel.mark]))
+  const problems = plan.problems.map((problem) => ({
+    severity: 'Not worked out',
+    words: wordsFor(problem, show.say),
+    where: problem.where
+  }))
+  const findings = [...plan.findings]
+    .sort((a, b) => RANK[a.severity] - RANK[b.severity])
+    .map((finding) => ({
+      severity: SEVERITY_NAMES[finding.severity],
+      words: wordsFor(finding, show.say),
+      where: finding.where
+    }))
+  const rows = [...problems, ...findings]
+  if (rows.length === 0) return []
+  return [
+    {
+      kind: 'table',
+      name: 'findings',
+      heading: 'Before you start',
+      note: '',
+      columns: [
+        { head: '☐', align: 'left', widthMm: 9 },
+        { head: '', align: 'left', widthMm: 24 },
+        { head: 'Channel', align: 'left', widthMm: 20 },
+        { head: 'What, and what to do', align: 'left', widthMm: 'rest' }
+      ],
+      rows: rows.map(({ severity, words, where }) => [
+        TICK,
+        cell(severity, true),
+        cell(where?.channelId === undefined ? '' : (marks.get(where.channelId) ?? '')),
+        { text: words.headline, under: words.todo }
+      ])
+    }
+  ]
+}

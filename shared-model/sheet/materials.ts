@@ -1,5 +1,6 @@
 import type { BillLine } from '../bill'
 import type { Plan } from '../plan'
+import { NEED_NAMES } from '../words'
 import { cell, type Printed, TICK } from './printed'
 import type { Block, Cell, SheetSection, TableBlock } from './sheet-data'
 
@@ -43,15 +44,15 @@ const materialTable = (plan: Plan, show: Printed): TableBlock => ({
   columns: [
     { head: '☐', align: 'left', widthMm: 9 },
     { head: 'Material', align: 'left', widthMm: 'rest' },
-    { head: 'Each unit', align: 'right', widthMm: 26, exactUnit: 'in its unit' },
-    { head: 'Needed', align: 'right', widthMm: 26, exactUnit: 'in its unit' },
-    { head: 'From shelf', align: 'right', widthMm: 26, exactUnit: 'in its unit' },
-    { head: 'Bought', align: 'right', widthMm: 26, exactUnit: 'in its unit' },
-    { head: 'Left', align: 'right', widthMm: 26, exactUnit: 'in its unit' }
+    { head: 'Each unit', align: 'right', widthMm: 22, exactUnit: 'in its unit' },
+    { head: 'Needed', align: 'right', widthMm: 22, exactUnit: 'in its unit' },
+    { head: 'From shelf', align: 'right', widthMm: 22, exactUnit: 'in its unit' },
+    { head: 'Bought', align: 'right', widthMm: 22, exactUnit: 'in its unit' },
+    { head: 'Left', align: 'right', widthMm: 22, exactUnit: 'in its unit' }
   ],
   rows: plan.bill.lines.map((line) => [
     TICK,
-    { text: line.name, under: line.need.replace(/-/g, ' ') },
+    { text: line.name, under: NEED_NAMES[line.need] },
     amount(line, line.perUnit, show),
     amount(line, line.needed, show),
     amount(line, line.fromShelf, show),

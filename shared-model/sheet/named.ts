@@ -10,6 +10,8 @@ export interface Built {
   readonly channel: Channel
   readonly plan: ChannelPlan
   readonly profile: Profile
+  /** Length that is sawn: the piece's, set on the graduation; the drawn length where no piece is planned. */
+  readonly cutLengthMm: number
 }
 
 const withId = <T extends { readonly id: string }>(things: readonly T[], id: string): T | undefined =>
@@ -20,7 +22,9 @@ export const builtChannels = (plan: Plan, design: Design): readonly Built[] =>
   plan.channels.flatMap((channelPlan): Built[] => {
     const channel = withId(design.channels, channelPlan.channelId)
     const profile = channel === undefined ? undefined : withId(design.parts.profiles, channel.profileId)
-    return channel === undefined || profile === undefined ? [] : [{ channel, plan: channelPlan, profile }]
+    if (channel === undefined || profile === undefined) return []
+    const piece = plan.pieces.find(({ channelId }) => channelId === channel.id)
+    return [{ channel, plan: channelPlan, profile, cutLengthMm: piece?.lengthMm ?? channelPlan.layout.cutLengthMm }]
   })
 
 export const seatOf = (design: Design, siteId: string, channel: Channel): Seat | undefined => {

@@ -11,11 +11,14 @@ import {
   showMoney,
   showVolume
 } from '../units'
+import { type Say, sayIn } from '../words'
 import type { Cell } from './sheet-data'
 
 /** How this shop's figures are printed: each rounded on its own from the exact value. */
 export interface Printed {
   readonly units: 'in' | 'mm'
+  /** For words that carry figures. */
+  readonly say: Say
   /** `24 11/16 in`, `627 mm`. */
   readonly length: (valueMm: number) => string
   /** Without its unit, for drawings that name the unit once. */
@@ -45,6 +48,7 @@ export const printed = (workshop: Workshop): Printed => {
       : `Ø ${decimal(valueMm, 1)} mm`
   return {
     units: shows.units,
+    say: sayIn(shows, currency),
     length,
     bare: (valueMm) => showLength(mm(valueMm), shows, { mark: false }),
     diameter,

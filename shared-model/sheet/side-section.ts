@@ -25,20 +25,21 @@ export const sideSection = (
   const wall = section.averageWallMm
   const water = one.plan.water
   const highest = Math.max(section.heightMm - wall, seatFit?.topMm ?? 0) + wall
-  const scale = scaleThatFits(section.widthMm, highest, WIDTH_MM - LEFT_MM - RIGHT_MM, 62)
+  const lowest = Math.min(-wall, seatFit?.lowestMm ?? 0, seatFit?.undersideMm ?? 0)
+  const scale = scaleThatFits(section.widthMm, highest - wall - lowest, WIDTH_MM - LEFT_MM - RIGHT_MM, 62)
   const k = scale.factor
   const middle = LEFT_MM + (WIDTH_MM - LEFT_MM - RIGHT_MM) / 2
   const y = (aboveFloorMm: number): number => TOP_MM + (highest - wall - aboveFloorMm) * k
   const halfWidth = (section.widthMm / 2) * k
   const levelY = y(water.levelMm)
   const topY = y(section.heightMm - wall)
-  const baseY = y(-wall)
+  const baseY = y(lowest)
   const site = water.sites.find(({ siteId }) => siteId === seatFit?.siteId)
   const gapMm = site?.gapMm ?? water.leastGapMm
   const underside = seatFit?.undersideMm
   return {
     widthMm: WIDTH_MM,
-    heightMm: baseY + 8,
+    heightMm: baseY + 9,
     scale: scale.name,
     alt: `Section across channel ${one.plan.mark}`,
     shapes: [
@@ -74,7 +75,7 @@ export const sideSection = (
             show.length(Math.abs(gapMm)),
             gapMm < 0 ? 'cup in solution' : 'air gap'
           )),
-      text(middle, baseY + 5, `Channel ${one.plan.mark}, ${scale.name}`, { sizePt: 8.5, anchor: 'middle' })
+      text(middle, baseY + 7, `Channel ${one.plan.mark}, ${scale.name}`, { sizePt: 8.5, anchor: 'middle' })
     ]
   }
 }

@@ -10,8 +10,10 @@ import { scaleThatFits } from './scale'
 const ROOM_WIDTH_MM = 182
 const LEFT_MM = 4
 const RIGHT_MM = 30
-const TOP_MM = 6
+const TOP_MM = 4
 const BOTTOM_MM = 16
+/** Leaves that hang over the sill are drawn this far and no farther. */
+const MOST_LEAF_MM = 24
 const TALLEST_MM = 78
 
 /** The sill from above, room side below and glass above, its channels numbered and their datum ends marked. */
@@ -21,14 +23,17 @@ export const sillPicture = (plan: Plan, design: Design, built: readonly Built[],
   const paperLength = lengthMm * scale.factor
   const paperDepth = depthMm * scale.factor
   const x = (realMm: number): number => LEFT_MM + realMm * scale.factor
-  const y = (realMm: number): number => TOP_MM + (depthMm - realMm) * scale.factor
+  const over = leavesOver(built, depthMm)
+  const topMm = TOP_MM + Math.min(MOST_LEAF_MM, over.backMm * scale.factor)
+  const frontMm = Math.min(MOST_LEAF_MM, over.frontMm * scale.factor)
+  const y = (realMm: number): number => topMm + (depthMm - realMm) * scale.factor
   const left = x(0)
   const right = x(lengthMm)
   const front = y(0)
   const shapes: Shape[] = [
-    rect(left, TOP_MM - 2.4, paperLength, 2.4, 'thin', 'tint'),
-    text(right + 2, TOP_MM + 1, 'glass', { sizePt: 8.5 }),
-    rect(left, TOP_MM, paperLength, paperDepth, 'outline', 'pale'),
+    rect(left, topMm - 2.4, paperLength, 2.4, 'thin', 'tint'),
+    text(right + 2, topMm + 1, 'glass', { sizePt: 8.5 }),
+    rect(left, topMm, paperLength, paperDepth, 'outline', 'pale'),
     text(right + 2, front, 'room', { sizePt: 8.5 }),
     ...built.flatMap(({ plan: channel }) => canopies(channel.layout.canopies, x, y, scale.factor)),
     ...built.flatMap((one) => channelFromAbove(one, x, y, scale.factor)),
@@ -43,15 +48,27 @@ export const sillPicture = (plan: Plan, design: Design, built: readonly Built[],
       ),
       text(x(obstacle.xMm) + 1, y(obstacle.yMm + obstacle.depthMm) + 3.6, obstacle.name, { sizePt: 8 })
     ]),
-    ...levelDimension(left, right, front + 10, front, show.length(lengthMm)),
-    ...uprightDimension(TOP_MM, front, right + 14, right + 8, show.length(depthMm))
+    ...levelDimension(left, right, front + frontMm + 9, front, show.length(lengthMm)),
+    ...uprightDimension(topMm, front, right + 14, right + 8, show.length(depthMm))
   ]
   return {
     widthMm: ROOM_WIDTH_MM,
-    heightMm: TOP_MM + paperDepth + BOTTOM_MM,
+    heightMm: topMm + paperDepth + frontMm + BOTTOM_MM,
     scale: scale.name,
     alt: `The sill from above with ${built.length} channels`,
     shapes
+  }
+}
+
+/** How far the widest leaves reach past the back and the front of the sill. */
+const leavesOver = (
+  built: readonly Built[],
+  depthMm: number
+): { readonly backMm: number; readonly frontMm: number } => {
+  const leaves = built.flatMap(({ plan }) => plan.layout.canopies)
+  return {
+    backMm: Math.max(0, ...leaves.map((leaf) => leaf.yMm + leaf.radiusMm - depthMm)),
+    frontMm: Math.max(0, ...leaves.map((leaf) => leaf.radiusMm - leaf.yMm))
   }
 }
 

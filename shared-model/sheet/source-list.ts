@@ -1,5 +1,6 @@
 import type { Plan } from '../plan'
 import { source } from '../sources'
+import { GRADE_NAMES } from '../words'
 import { cell } from './printed'
 import type { SheetSection } from './sheet-data'
 
@@ -44,7 +45,7 @@ export const sourcePages = (ids: readonly string[]): SheetSection => ({
           entry === undefined ? cell(id) : { text: entry.body, under: entry.title },
           cell(entry?.year ?? ''),
           cell(entry?.where ?? ''),
-          cell((entry?.grade ?? '').replace(/-/g, ' '))
+          cell(entry === undefined ? '' : GRADE_NAMES[entry.grade])
         ]
       })
     }

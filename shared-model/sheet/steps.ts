@@ -1,31 +1,10 @@
-import type { BenchStep, OperationKind } from '../bench'
+import type { BenchStep } from '../bench'
 import type { Caution } from '../cautions'
 import type { Plan } from '../plan'
+import { cautionText, OPERATION_NAMES } from '../words'
+import { inOrder } from './caution-pages'
 import { cell, type Printed, TICK } from './printed'
 import type { Cell, SheetSection, TableBlock } from './sheet-data'
-
-/** What each kind of step is called at the bench. */
-const STEP_WORDS: Readonly<Record<OperationKind, string>> = {
-  mark: 'Mark the bars',
-  cut: 'Cut to length',
-  deburr: 'Deburr the ends',
-  'mark-holes': 'Mark hole centres',
-  pilot: 'Drill pilots',
-  saw: 'Saw holes',
-  score: 'Score with the larger saw, not through',
-  'saw-inner': 'Saw through with the smaller saw',
-  'saw-through': 'Finish with the larger saw',
-  'cut-collar-blank': 'Cut blanks from sheet',
-  'bore-cup': 'Bore cup bottoms',
-  'cut-riser': 'Cut risers',
-  wash: 'Wash',
-  'fit-end': 'Fit and seal the ends',
-  'fit-opening': 'Fit the openings',
-  cure: 'Leave to cure',
-  'leak-test': 'Leak test',
-  label: 'Label',
-  pack: 'Pack'
-}
 
 /** The order of work: tick, what, with which tool, how fast, how long, and the caution that belongs to it. */
 export const stepPages = (plan: Plan, show: Printed): SheetSection => ({
@@ -73,11 +52,11 @@ const stepTable = (plan: Plan, show: Printed): TableBlock => {
     rows: plan.bench.steps.map((step, index) => [
       TICK,
       cell(`${index + 1}`),
-      { text: STEP_WORDS[step.kind], under: detail(step, plan, show) },
+      { text: OPERATION_NAMES[step.kind], under: detail(step, plan, show) },
       cell(step.toolName === '' ? handWords(step) : step.toolName),
       cell(step.rpmCeiling === null ? '' : `≤ ${Math.round(step.rpmCeiling)} rpm`),
       timeCell(step, show),
-      cell(cautionWords(step, plan.cautions, printedCautions))
+      cell(cautionWords(step, plan.cautions, printedCautions, show))
     ])
   }
 }
@@ -117,13 +96,21 @@ const timeCell = (step: BenchStep, show: Printed): Cell => {
     : cell(show.duration(worked))
 }
 
-/** The step's cautions: in full where each first comes up, later by its signal word only where it is a grave one. */
-const cautionWords = (step: BenchStep, cautions: readonly Caution[], printedCautions: Set<string>): string =>
-  step.cautionIds
-    .flatMap((id) => {
-      const caution = cautions.find((one) => one.id === id)
-      if (caution === undefined || printedCautions.has(id)) return []
-      printedCautions.add(id)
-      return [`${caution.signalWord}: ${caution.text}`]
+/** A row stays on one page: so many cautions to a step, the gravest first; all stand on the caution pages. */
+const MOST_BESIDE = 3
+
+/** The step's cautions, each where it first comes up. */
+const cautionWords = (
+  step: BenchStep,
+  cautions: readonly Caution[],
+  printedCautions: Set<string>,
+  show: Printed
+): string =>
+  inOrder(cautions)
+    .filter(({ id }) => step.cautionIds.includes(id) && !printedCautions.has(id))
+    .slice(0, MOST_BESIDE)
+    .map((caution) => {
+      printedCautions.add(caution.id)
+      return `${caution.signalWord}: ${cautionText(caution, show.say)}`
     })
     .join('\n')
