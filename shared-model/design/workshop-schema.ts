@@ -68,7 +68,8 @@ export const offcutSchema = z.object({
   lengthMm: num(1, 12_000),
   worthMinor: minor,
   cameFrom: text(200),
-  cameOn: dateOrEmpty
+  cameOn: dateOrEmpty,
+  lot: text(200).exactOptional()
 })
 
 export const sheetSchema = z.object({

@@ -16,6 +16,7 @@ export const emptyBench = (workshop: Workshop): BenchPlan => ({
   leastMounts: 0,
   handlingS: 0,
   leastHandlingS: 0,
+  leastProven: true,
   graduationMm: graduationNm(workshop.shows) / NM_PER_MM,
   largestRoundingMm: 0,
   roundingLimitMm: graduationNm(workshop.shows) / NM_PER_MM / 2,

@@ -27,6 +27,8 @@ export interface EvaluateOptions {
 /** Work units of a plan that follows the hand: a unit is about a microsecond. */
 const LIVE_WORK = 20_000
 const NEVER = () => false
+/** Work units that one state of the search for a drilling order counts as. */
+const WORK_PER_ORDER = 100
 
 /**
  * All that follows from a Design and a Workshop on a day (`on`, an ISO date): a pure function of them, which never throws
@@ -40,6 +42,8 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     return otherwise
   }
   const budget = options.budget ?? { work: LIVE_WORK, stop: NEVER }
+  const benchBudget =
+    options.budget === undefined ? undefined : { ...budget, work: Math.ceil(budget.work / WORK_PER_ORDER) }
   const sill = take(sillSize(design.sill), { lengthMm: 0, depthMm: 0 })
   const shared = sharedOf(design, workshop, sill)
   const { index } = shared
@@ -96,7 +100,8 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     rings,
     firstFill: filled.fill,
     load: loaded.load,
-    sill
+    sill,
+    benchBudget
   })
   problems.push(...making.problems)
   const findings: readonly PlanFinding[] = [

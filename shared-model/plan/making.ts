@@ -1,9 +1,10 @@
-import type { BenchPlan } from '../bench'
+import { type BenchPlan, benchFindings, benchPlan } from '../bench'
 import { type Bill, billOf } from '../bill'
 import { type Caution, cautionFacts, cautionsFor, withCautions } from '../cautions'
 import type { BarsPlanned, Piece } from '../cutting'
 import type { Design, Workshop } from '../design'
 import type { SillSize } from '../layout'
+import type { Budget } from '../outcome'
 import { type PricePlan, pricePlan } from '../pricing'
 import type { FirstFill } from '../reservoir'
 import type { RingPlan } from '../rings'
@@ -12,6 +13,7 @@ import type { SillLoad } from '../structure'
 import type { PlanFinding, PlanProblem } from './codes'
 import { emptyBench, emptyBill } from './empty'
 import type { ChannelPlan } from './plan'
+import { benchInputOf } from './to-bench'
 import { billInputOf, billShopOf } from './to-bill'
 import { priceInputOf } from './to-pricing'
 
@@ -26,6 +28,8 @@ export interface ToMake {
   readonly firstFill: FirstFill
   readonly load: SillLoad
   readonly sill: SillSize
+  /** States the search for a drilling order may go on from; left out, those of a live plan. */
+  readonly benchBudget: Budget | undefined
 }
 
 export interface Making {
@@ -42,7 +46,11 @@ export const makingOf = (design: Design, workshop: Workshop, on: string, plan: T
   const problems: PlanProblem[] = []
   const findings: PlanFinding[] = []
   const { bars, channels } = plan
-  const benched = emptyBench(workshop)
+  const benchInput = benchInputOf(design, workshop, plan.index, { ...plan, cuts: bars.cuts })
+  const worked = benchPlan(benchInput, plan.benchBudget)
+  if (worked.ok) findings.push(...benchFindings(benchInput, worked.value))
+  else problems.push(worked.problem)
+  const benched = worked.ok ? worked.value : emptyBench(workshop)
   const billed = billOf(billInputOf(design, workshop, plan.index, plan), billShopOf(workshop, on))
   if (billed.ok) findings.push(...billed.value.findings)
   else problems.push(billed.problem)
