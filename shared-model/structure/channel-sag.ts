@@ -3,12 +3,13 @@ import { material, modulusLongMPa } from '../materials'
 import { insideWidth, netStrength, type Profile } from '../profile'
 import { type Megapascals, megapascals, mm, mm4 } from '../units'
 import { type Beam, longestSpan, newtonsPerMm, overhangSag, simpleSpanSag } from './beam'
-import { GAP_SAG_LEAST_MM, SAG_SHARE } from './limits'
+import { GAP_SAG_LEAST_MM, PROUD_LEAST_MM, SAG_SHARE } from './limits'
 import type { Sag } from './load'
 
 /**
  * Worst sag of a channel on its supports, at once and after years under load, against the span's share and the air gap.
- * null where it has no support, so that the sill carries it along its length.
+ * null where it has no support, so that the sill carries it along its length. End closures that stand proud carry it by its
+ * ends; it then sags no further than the sill under it.
  *
  * The net section at its widest hole counts over the whole length; the least wall; filled and grown weight evenly spread.
  * `gapToSpareMm`: what the least air gap has over the wanted one.
@@ -20,18 +21,20 @@ export function channelSag(
   grownG: number,
   gapToSpareMm: number | null
 ): Sag | null {
-  if (channel.supports.length === 0) return null
+  const at = supportsAt(channel, layout)
+  if (at.length === 0) return null
+  const mostMm = channel.supports.length > 0 ? Number.POSITIVE_INFINITY : layout.standsMm
   const short = beamOf(layout, profile, grownG, megapascals(material(profile.material).modulusShortMPa))
   const long = { ...short, modulusMPa: megapascals(modulusLongMPa(profile.material)) }
-  const { spanMm, overhangMm, besideMm } = spansOf(channel, layout)
+  const { spanMm, overhangMm, besideMm } = spansOf(at, layout)
   const gapLimitMm = gapToSpareMm === null ? Number.POSITIVE_INFINITY : Math.max(gapToSpareMm, GAP_SAG_LEAST_MM)
   // A cantilever's share goes by twice its length, as the building codes' tables have it.
   const lengthMm = Math.max(spanMm, 2 * overhangMm)
   return {
     spanMm,
     overhangMm,
-    shortTermMm: worst(short, spanMm, overhangMm, besideMm),
-    longTermMm: worst(long, spanMm, overhangMm, besideMm),
+    shortTermMm: Math.min(mostMm, worst(short, spanMm, overhangMm, besideMm)),
+    longTermMm: Math.min(mostMm, worst(long, spanMm, overhangMm, besideMm)),
     limitMm: Math.min(lengthMm / SAG_SHARE, gapLimitMm),
     spacingNeededMm: longestSpan(long, SAG_SHARE, mm(Math.min(gapLimitMm, 1e6)))
   }
@@ -49,12 +52,17 @@ function beamOf(layout: ChannelLayout, profile: Profile, grownG: number, modulus
   }
 }
 
+/** Where it is carried, from the datum end: its supports, or its ends where their closures stand proud of it. */
+function supportsAt(channel: Channel, layout: ChannelLayout): readonly number[] {
+  if (channel.supports.length === 0) return layout.standsMm > PROUD_LEAST_MM ? [0, layout.cutLengthMm] : []
+  return channel.supports.map((s) => Math.min(Math.max(s.atMm, 0), layout.cutLengthMm)).sort((a, b) => a - b)
+}
+
 /** Longest span between neighbouring supports, longest overhang with its closure, and the span beside that overhang. */
-export function spansOf(
-  channel: Channel,
+function spansOf(
+  at: readonly number[],
   layout: ChannelLayout
 ): { readonly spanMm: number; readonly overhangMm: number; readonly besideMm: number | null } {
-  const at = channel.supports.map((s) => Math.min(Math.max(s.atMm, 0), layout.cutLengthMm)).sort((a, b) => a - b)
   const spans = at.slice(1).map((mmAt, i) => mmAt - (at[i] ?? mmAt))
   const addsMm = (layout.overallLengthMm - layout.cutLengthMm) / 2
   const datumMm = (at[0] ?? 0) + addsMm

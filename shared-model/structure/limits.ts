@@ -4,6 +4,9 @@ export const SAG_SHARE = 240
 /** Least sag that the air gap is held to, mm: a gap with nothing to spare must not forbid every span. @source sag-gap-least */
 export const GAP_SAG_LEAST_MM = 2
 
+/** A closure that stands less proud than this lies on the sill with its channel, mm. @source sag-gap-least */
+export const PROUD_LEAST_MM = 0.5
+
 /** Least angle to tip that passes without a word, degrees; from memory of furniture tests on a slope. @source tip-least */
 export const TIP_LEAST_DEG = 10
 

@@ -1,16 +1,17 @@
 import { describe, expect, test } from 'vitest'
 import { type Channel, mirrorChannels, type Sill } from '../../shared-model/layout'
+import type { PartIndex } from '../../shared-model/seating'
 import { channelLoad, type LoadedChannel, sillLoad } from '../../shared-model/structure'
 import { build, CHANNEL, INDEX, must, SILL, SIZE, WATER } from '../reference/small-build'
 
-function load(channel: Channel, sill: Sill = SILL): LoadedChannel {
-  const built = build(channel, sill)
+function load(channel: Channel, sill: Sill = SILL, index: PartIndex = INDEX): LoadedChannel {
+  const built = build(channel, sill, WATER, index)
   return must(
     channelLoad({
       channel,
       layout: built.layout,
       fits: built.fits,
-      index: INDEX,
+      index,
       sill,
       size: SIZE,
       channelWater: built.water,
@@ -76,6 +77,16 @@ describe('what it stands on', () => {
     // less the face 51 / 12 + 51 × 49.5² = 124 967; less 197 × 18.657² = 68 574: I = 71 150 mm⁴
     const w = ((weight.grownG / 1000) * 9.80665) / 1200
     expect(sag?.shortTermMm).toBeCloseTo((5 * w * 1000 ** 4) / (384 * 2758 * 71_150), 3)
+  })
+
+  test('on closures that stand proud it is carried by its ends, and sags no further than the sill', () => {
+    const cap = INDEX.closures.get('cap')
+    if (!cap) throw new Error('the build has a cap')
+    const proud = (proudMm: number): LoadedChannel =>
+      load(CHANNEL, SILL, { ...INDEX, closures: new Map([['cap', { ...cap, proudMm }]]) })
+    expect(proud(0.2).load.sag).toBeNull()
+    expect(proud(30).load.sag?.spanMm).toBe(1196)
+    expect(proud(1).load.sag?.longTermMm).toBe(1)
   })
 
   test('a support off the channel and a foot beside the mass centre are stops', () => {
