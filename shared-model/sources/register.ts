@@ -1,3 +1,4 @@
+import { benchSources } from './entries/bench'
 import { billSources } from './entries/bill'
 import { cautionSources } from './entries/cautions'
 import { cropsSources } from './entries/crops'
@@ -7,6 +8,7 @@ import { partsSources } from './entries/parts'
 import { pricingSources } from './entries/pricing'
 import { profileSources } from './entries/profile'
 import { reservoirSources } from './entries/reservoir'
+import { ringsSources } from './entries/rings'
 import { seatingSources } from './entries/seating'
 import { structureSources } from './entries/structure'
 import { unitsSources } from './entries/units'
@@ -14,6 +16,7 @@ import type { SourceEntry } from './source-entry'
 
 /** The register: every room's entries put together, by id. */
 export const SOURCES: Readonly<Record<string, SourceEntry>> = {
+  ...benchSources,
   ...billSources,
   ...cautionSources,
   ...cropsSources,
@@ -23,6 +26,7 @@ export const SOURCES: Readonly<Record<string, SourceEntry>> = {
   ...pricingSources,
   ...profileSources,
   ...reservoirSources,
+  ...ringsSources,
   ...seatingSources,
   ...structureSources,
   ...unitsSources
