@@ -30,7 +30,7 @@ export function BoardFindings() {
   const inside = (at: Placed): boolean =>
     at.x > RULER_PX && at.y > RULER_PX && at.x < size.width - 12 && at.y < size.height - 12
   return (
-    <div className="board-findings" role="group" aria-label="Findings on the board">
+    <section className="board-findings" aria-label="Findings on the board">
       {placed(plan, scale)
         .filter(inside)
         .slice(0, MOST)
@@ -52,7 +52,7 @@ export function BoardFindings() {
             </button>
           )
         })}
-    </div>
+    </section>
   )
 }
 

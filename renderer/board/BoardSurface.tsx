@@ -18,7 +18,7 @@ export function BoardSurface() {
   const tool = useApp((state) => state.view.tool)
   const empty = useApp((state) => state.design.channels.length === 0)
   const scale = useStore(boardStore, (state) => state.scale)
-  const fit = useFit()
+  const fitSill = useFit()
 
   useEffect(() => {
     const element = holder.current
@@ -27,7 +27,7 @@ export function BoardSurface() {
       const { width, height } = element.getBoundingClientRect()
       const before = boardStore.getState()
       boardStore.setState({ size: { width: Math.floor(width), height: Math.floor(height) } })
-      if (!before.placed && width > 0) fit()
+      if (!before.placed && width > 0) fitSill()
     })
     watch.observe(element)
     const wheel = (event: WheelEvent): void => {
@@ -42,7 +42,7 @@ export function BoardSurface() {
       watch.disconnect()
       element.removeEventListener('wheel', wheel)
     }
-  }, [fit])
+  }, [fitSill])
 
   return (
     <div className="board-surface">

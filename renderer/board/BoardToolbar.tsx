@@ -11,7 +11,7 @@ import { useFit } from './use-fit'
 export function BoardToolbar() {
   const store = useAppStore()
   const planStore = usePlanStore()
-  const fit = useFit()
+  const fitSill = useFit()
   const { look } = useActions()
   const { tool, snap, canopies } = useApp((state) => state.view)
   const chosen = useApp((state) => state.selection.channelIds.length > 0)
@@ -28,7 +28,7 @@ export function BoardToolbar() {
       >
         Add a channel
       </button>
-      <span className="button-row" role="group" aria-label="Hand">
+      <fieldset className="button-row" aria-label="Hand">
         <ToolButton icon="choose" label="Choose" pressed={tool === 'choose'} act={() => look({ tool: 'choose' })} />
         <ToolButton
           icon="channel"
@@ -38,8 +38,8 @@ export function BoardToolbar() {
         />
         <ToolButton icon="site" label="Put in sites" pressed={tool === 'site'} act={() => look({ tool: 'site' })} />
         <ToolButton icon="hand" label="Pan" pressed={tool === 'hand'} act={() => look({ tool: 'hand' })} />
-      </span>
-      <span className="button-row" role="group" aria-label="What is chosen">
+      </fieldset>
+      <fieldset className="button-row" aria-label="What is chosen">
         <ToolButton
           icon="copy"
           label="Copy"
@@ -49,15 +49,15 @@ export function BoardToolbar() {
         <ToolButton icon="mirror" label="Mirror" disabled={!chosen} act={() => mirrorChosen(store)} />
         <ToolButton icon="turn" label="Turn" disabled={!chosen} act={() => turnChosen(store)} />
         <ToolButton icon="remove" label="Delete" disabled={!chosen} act={() => deleteChosen(store)} />
-      </span>
-      <span className="button-row" role="group" aria-label="View">
+      </fieldset>
+      <fieldset className="button-row" aria-label="View">
         <ToolButton icon="snap" label="Snap" pressed={snap} act={() => look({ snap: !snap })} />
         <ToolButton icon="plant" label="Canopies" pressed={canopies} act={() => look({ canopies: !canopies })} />
         <ToolButton icon="zoomOut" label="Zoom out" act={() => zoom(0.8)} />
         <ToolButton icon="zoomIn" label="Zoom in" act={() => zoom(1.25)} />
-        <ToolButton icon="fit" label="Fit the sill" act={() => fit()} />
-        <ToolButton icon="target" label="Zoom to what is chosen" disabled={!chosen} act={() => fit(true)} />
-      </span>
+        <ToolButton icon="fit" label="Fit the sill" act={() => fitSill()} />
+        <ToolButton icon="target" label="Zoom to what is chosen" disabled={!chosen} act={() => fitSill(true)} />
+      </fieldset>
     </div>
   )
 }

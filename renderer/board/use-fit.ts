@@ -11,7 +11,7 @@ const MARGIN_PX = 68
 export function useFit(): (chosenOnly?: boolean) => void {
   const store = useAppStore()
   const planStore = usePlanStore()
-  const fit = useCallback(
+  const fitSill = useCallback(
     (chosenOnly = false) => {
       const { size } = boardStore.getState()
       if (size.width === 0) return
@@ -27,7 +27,7 @@ export function useFit(): (chosenOnly?: boolean) => void {
     [store, planStore]
   )
   useEffect(() => {
-    const whole = (): void => fit()
+    const whole = (): void => fitSill()
     window.addEventListener('board-fit', whole)
     const stop = store.subscribe((state, before) => {
       if (state.design.id !== before.design.id) requestAnimationFrame(whole)
@@ -36,6 +36,6 @@ export function useFit(): (chosenOnly?: boolean) => void {
       window.removeEventListener('board-fit', whole)
       stop()
     }
-  }, [fit, store])
-  return fit
+  }, [fitSill, store])
+  return fitSill
 }

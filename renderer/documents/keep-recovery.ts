@@ -1,4 +1,5 @@
 import { printDesign, printWorkshop } from '../../shared-model/design'
+import { isDemoWorkshop } from '../frame/demo-choices'
 import type { Host } from '../host/host'
 import { isUnsaved } from '../store/files'
 import type { AppStore } from '../store/store'
@@ -14,7 +15,7 @@ export function keepRecovery(store: AppStore, host: Host): () => void {
     const state = store.getState()
     const workshop = printWorkshop(state.workshop)
     try {
-      await host.keepWorkshop(workshop)
+      if (!isDemoWorkshop(state.workshop.id)) await host.keepWorkshop(workshop)
       if (!isUnsaved(state)) return
       await host.keepRecovery({
         savedOn: new Date().toISOString(),

@@ -1,4 +1,4 @@
-import { parseDesignText } from '../../shared-model/design'
+import { parseDesignText, parseWorkshopText } from '../../shared-model/design'
 import { ask } from '../frame/ask'
 import type { Host } from '../host/host'
 import type { AppStore } from '../store/store'
@@ -14,5 +14,9 @@ export async function offerRecovery(store: AppStore, host: Host): Promise<void> 
   if (answer === 'drop') await host.dropRecovery()
   if (answer !== 'back') return
   const { workshop, files } = store.getState()
-  store.do.load({ design: design.value, workshop }, { ...files, designFile: recovery.file, savedDesign: null })
+  const kept = parseWorkshopText(recovery.workshop)
+  store.do.load(
+    { design: design.value, workshop: kept.ok ? kept.value : workshop },
+    { ...files, designFile: recovery.file, savedDesign: null }
+  )
 }

@@ -40,12 +40,7 @@ export function FileMenu() {
       </button>
       <hr />
       {DEMO_CHOICES.map((demo) => (
-        <button
-          key={demo.name}
-          type="button"
-          className="button plain"
-          onClick={() => void documents.start(demo.pair())}
-        >
+        <button key={demo.id} type="button" className="button plain" onClick={() => void documents.start(demo.pair())}>
           Demo: {demo.name}
         </button>
       ))}

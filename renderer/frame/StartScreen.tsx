@@ -20,7 +20,7 @@ export function StartScreen() {
         <h2 id="start-demos">Or look at one that is finished</h2>
         <ul className="cards">
           {DEMO_CHOICES.map((demo) => (
-            <li key={demo.name} className="card">
+            <li key={demo.id} className="card">
               <h3>{demo.name}</h3>
               <p className="quiet">{demo.about}</p>
               <div className="button-row">

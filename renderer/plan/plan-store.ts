@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
+import type { Design, Workshop } from '../../shared-model/design'
 import type { Plan } from '../../shared-model/plan'
 import type { AppStore } from '../store/store'
 import { evaluateHere } from './evaluate-here'
@@ -10,6 +11,8 @@ export interface PlanState {
   readonly live: Plan
   /** The last full plan; null before the first. */
   readonly full: Plan | null
+  /** The same with the documents it was worked out for. */
+  readonly fullOf: { readonly plan: Plan; readonly design: Design; readonly workshop: Workshop } | null
   /** Whether the full plan is for other documents than those shown. */
   readonly stale: boolean
   readonly working: boolean
@@ -31,6 +34,7 @@ export function createPlanStore(app: AppStore, worker: HeavyWorker): PlanStore {
   const store = createStore<PlanState>(() => ({
     live: evaluateHere(design, workshop, on),
     full: null,
+    fullOf: null,
     stale: true,
     working: false,
     workingSince: 0,
@@ -47,11 +51,11 @@ export function createPlanStore(app: AppStore, worker: HeavyWorker): PlanStore {
     try {
       const full = await worker.evaluate(now.design, now.workshop, now.on, FIRST_WORK)
       if (mine !== turn) return
-      store.setState({ full, stale: false })
+      store.setState({ full, fullOf: { plan: full, design: now.design, workshop: now.workshop }, stale: false })
       if (!full.cuts.every((cut) => cut.proven)) {
         const searched = await worker.evaluate(now.design, now.workshop, now.on, PROOF_WORK)
         if (mine !== turn) return
-        store.setState({ full: searched })
+        store.setState({ full: searched, fullOf: { plan: searched, design: now.design, workshop: now.workshop } })
       }
       store.setState({ working: false })
     } catch (error) {

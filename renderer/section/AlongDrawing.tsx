@@ -11,7 +11,7 @@ const MOST_HEIGHT = 190
 
 /** The channel cut along its middle, from the datum end. */
 export function AlongDrawing({ channel, part }: { readonly channel: Channel; readonly part: ChannelPlan }) {
-  const { ref, width } = useWidth<HTMLDivElement>()
+  const { ref, width } = useWidth<HTMLElement>()
   const say = useSay()
   const { layout, water, seats } = part
   const scale = alongScale(part, Math.max(200, width), MOST_HEIGHT)
@@ -35,14 +35,13 @@ export function AlongDrawing({ channel, part }: { readonly channel: Channel; rea
         ((last.levelMm - first.levelMm) * (atMm - siteAt(channel, first.siteId))) /
           Math.max(1e-9, siteAt(channel, last.siteId) - siteAt(channel, first.siteId))
   return (
-    <div ref={ref}>
+    <figure ref={ref} aria-label="Channel cut along its length">
       <svg
         className="drawing"
         width={width}
         height={scale.height}
         viewBox={`0 0 ${Math.max(200, width)} ${scale.height}`}
-        role="group"
-        aria-label="Channel cut along its length"
+        aria-hidden={false}
       >
         <rect className="pen-closure" {...box(-ends, -wall, 0, inside + wall)} />
         <rect className="pen-closure" {...box(channel.lengthMm, -wall, channel.lengthMm + ends, inside + wall)} />
@@ -73,8 +72,8 @@ export function AlongDrawing({ channel, part }: { readonly channel: Channel; rea
         ))}
         {seats.map((seat) =>
           seat.solids.map((solid, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the parts of a stack stand in their order
             <SolidShape
+              // biome-ignore lint/suspicious/noArrayIndexKey: the parts of a stack stand in their order
               key={`${seat.siteId}-${index}`}
               solid={solid}
               atMm={siteAt(channel, seat.siteId)}
@@ -114,7 +113,7 @@ export function AlongDrawing({ channel, part }: { readonly channel: Channel; rea
           scale={scale}
         />
       </svg>
-    </div>
+    </figure>
   )
 }
 

@@ -1,4 +1,5 @@
 import type { PlanProblem } from '../../shared-model/plan'
+import { SHEET_PARTS, type SheetPart } from '../../shared-model/sheet'
 
 export const SCREENS = ['board', 'cuts', 'bench', 'materials', 'price', 'sheet', 'workshop'] as const
 export type Screen = (typeof SCREENS)[number]
@@ -28,6 +29,8 @@ export interface View {
   /** A line at the foot of the window, with what can be done about it. */
   readonly notice: { readonly text: string } | { readonly problem: PlanProblem } | null
   readonly started: boolean
+  /** Parts of the build sheet to write. */
+  readonly sheetParts: readonly SheetPart[]
 }
 
 export const FIRST_VIEW: View = {
@@ -40,5 +43,6 @@ export const FIRST_VIEW: View = {
   wanted: null,
   said: '',
   notice: null,
-  started: false
+  started: false,
+  sheetParts: SHEET_PARTS
 }

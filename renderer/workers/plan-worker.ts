@@ -1,8 +1,8 @@
 import { expose } from 'comlink'
 import type { Design, Workshop } from '../../shared-model/design'
+import { type CsvTable, csvTables } from '../../shared-model/paper'
 import { evaluate, type Plan } from '../../shared-model/plan'
 import type { SheetPart } from '../../shared-model/sheet'
-import { type CsvTable, csvTables } from '../../shared-model/paper'
 import { buildSheet } from '../../shared-model/sheet'
 
 export interface SheetWish {

@@ -1,5 +1,5 @@
-import bold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url'
 import plain from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url'
+import bold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url'
 import pdfmake from 'pdfmake'
 import { askForFullSize, docDefinition, FONT_FILES, fontFamilies, type PdfDocument } from '../../shared-model/paper'
 import type { SheetData } from '../../shared-model/sheet'

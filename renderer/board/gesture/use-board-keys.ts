@@ -25,7 +25,7 @@ const PAN_PX = 40
 export function useBoardKeys() {
   const store = useAppStore()
   const planStore = usePlanStore()
-  const fit = useFit()
+  const fitSill = useFit()
   const nudged = useRef({ x: 0, y: 0, open: false })
 
   return useMemo(() => {
@@ -88,7 +88,10 @@ export function useBoardKeys() {
     }
 
     const down = (event: KeyboardEvent, cancel: () => void): void => {
-      if (typing(event, cancel)) return event.preventDefault()
+      if (typing(event, cancel)) {
+        event.preventDefault()
+        return
+      }
       const { width, height } = boardStore.getState().size
       const middle = { x: width / 2, y: height / 2 }
       const zoom = (factor: number): void =>
@@ -111,7 +114,7 @@ export function useBoardKeys() {
         document.querySelector<HTMLInputElement>('.board-strip .chosen-fields input')?.focus()
       else if (key === '+' || key === '=') zoom(1.25)
       else if (key === '-') zoom(0.8)
-      else if (key === '0' && !command) fit()
+      else if (key === '0' && !command) fitSill()
       else if (command && key === 'a') {
         store.do.select({ ...NOTHING, channelIds: store.getState().design.channels.map((each) => each.id) })
       } else if (command && (key === 'c' || key === 'v' || key === 'd')) {
@@ -125,5 +128,5 @@ export function useBoardKeys() {
         if (ARROWS[event.key] !== undefined) settle()
       }
     }
-  }, [store, planStore, fit])
+  }, [store, planStore, fitSill])
 }

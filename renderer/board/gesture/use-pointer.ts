@@ -65,8 +65,14 @@ export function usePointer() {
       event.currentTarget.setPointerCapture(event.pointerId)
       pressed.current = { at, moved: false, applied: null }
       const start = (gesture: Gesture | null): void => boardStore.setState({ gesture, typed: '', live: null })
-      if (event.button !== 0 || tool === 'hand') return start({ kind: 'pan', last: at })
-      if (tool === 'channel') return start({ kind: 'draw', from: onSill, to: onSill })
+      if (event.button !== 0 || tool === 'hand') {
+        start({ kind: 'pan', last: at })
+        return
+      }
+      if (tool === 'channel') {
+        start({ kind: 'draw', from: onSill, to: onSill })
+        return
+      }
       if (tool === 'site') {
         addSiteAt(store, planStore.getState().live, onSill)
         return

@@ -1,0 +1,46 @@
+import type { CostParts, PricePlan } from '../../../shared-model/pricing'
+import { useSay } from '../../store/use-say'
+
+const PARTS: readonly { readonly key: keyof CostParts; readonly name: string }[] = [
+  { key: 'materialMinor', name: 'Material' },
+  { key: 'labourMinor', name: 'Labour' },
+  { key: 'toolWearMinor', name: 'Tool wear' },
+  { key: 'overheadMinor', name: 'Overhead' },
+  { key: 'scrapMinor', name: 'Scrap' },
+  { key: 'packRestMinor', name: 'Rest of packs' }
+]
+
+/** What one unit costs, by cause; the parts add up to the whole. */
+export function CostBreakdown({ pricing }: { readonly pricing: PricePlan }) {
+  const say = useSay()
+  const { cost } = pricing
+  return (
+    <section className="part" aria-label="Cost of one">
+      <div className="part-head">
+        <h2>Cost of one</h2>
+        <strong className="figure">{cost === null ? 'not known' : say.money(cost.totalMinor)}</strong>
+      </div>
+      {cost === null ? (
+        <p className="quiet">A price is missing, so there is no cost; nothing is counted as nought.</p>
+      ) : (
+        <>
+          {PARTS.map(({ key, name }) => (
+            <div className="cost-bar" key={key}>
+              <span>{name}</span>
+              <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
+                <rect className="pen-bar" x="0" y="1" height="6" width={shareOf(cost[key], cost.totalMinor)} />
+              </svg>
+              <span className="cost-figure">{say.money(cost[key])}</span>
+            </div>
+          ))}
+          <p className="quiet small">
+            The batch costs {say.money(cost.batchMinor)}; worked time {say.time(cost.workedS)}.
+          </p>
+        </>
+      )}
+    </section>
+  )
+}
+
+const shareOf = (part: number, whole: number): number =>
+  whole > 0 ? Math.max(0, Math.min(100, (part / whole) * 100)) : 0

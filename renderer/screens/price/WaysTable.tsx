@@ -1,0 +1,72 @@
+import type { PricePlan, WayPrice } from '../../../shared-model/pricing'
+import type { Say } from '../../../shared-model/words'
+import { useSay } from '../../store/use-say'
+
+const ROWS: readonly { readonly name: string; readonly of: (way: WayPrice, say: Say) => string }[] = [
+  { name: 'Price the buyer sees', of: (way, say) => say.money(way.shownMinor) },
+  { name: 'Price before tax', of: (way, say) => say.money(way.priceMinor) },
+  { name: 'Tax, not yours', of: (way, say) => say.money(way.taxMinor) },
+  { name: 'Fees', of: (way, say) => say.money(way.feesMinor) },
+  { name: 'Profit on one', of: (way, say) => say.money(way.profitMinor) },
+  { name: 'Profit of the batch', of: (way, say) => say.money(way.batchProfitMinor) },
+  { name: 'Margin: profit ÷ price', of: (way, say) => say.share(way.marginShare) },
+  { name: 'Markup: profit ÷ cost', of: (way, say) => (way.markupShare === null ? 'none' : say.share(way.markupShare)) },
+  {
+    name: 'You earn per hour',
+    of: (way, say) => (way.earningPerHourMinor === null ? 'none' : say.money(way.earningPerHourMinor))
+  },
+  {
+    name: 'Units to break even',
+    of: (way) => (way.breakEvenUnits === null ? 'never at this price' : `${way.breakEvenUnits}`)
+  },
+  {
+    name: 'Margin of safety',
+    of: (way, say) => (way.safetyShare === null ? 'none' : say.share(way.safetyShare))
+  }
+]
+
+/** Ways of selling side by side. */
+export function WaysTable({ pricing }: { readonly pricing: PricePlan }) {
+  const say = useSay()
+  if (pricing.ways.length === 0) {
+    return (
+      <section className="part" aria-label="Ways of selling side by side">
+        <h2>Ways of selling side by side</h2>
+        <p className="quiet">
+          Nothing to compare yet. Enter what is missing above, then add a way of selling: a stall, a shop, parcels.
+        </p>
+      </section>
+    )
+  }
+  return (
+    <section className="part" aria-label="Ways of selling side by side">
+      <div className="table-holder">
+        <table className="list">
+          <caption>Ways of selling side by side</caption>
+          <thead>
+            <tr>
+              <th scope="col">For one, if not said otherwise</th>
+              {pricing.ways.map((way) => (
+                <th key={way.wayId} scope="col" className="number">
+                  {way.name}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {ROWS.map((row) => (
+              <tr key={row.name}>
+                <th scope="row">{row.name}</th>
+                {pricing.ways.map((way) => (
+                  <td key={way.wayId} className="number">
+                    {row.of(way, say)}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  )
+}

@@ -1,0 +1,86 @@
+import type { KeyboardEvent, ReactNode } from 'react'
+import { Icon } from '../../icons/Icon'
+
+export interface EditableColumn<T> {
+  readonly head: string
+  readonly cell: (row: T) => ReactNode
+}
+
+export interface EditableTableProps<T> {
+  readonly caption: string
+  readonly says?: string
+  readonly columns: readonly EditableColumn<T>[]
+  readonly rows: readonly T[]
+  readonly keyOf: (row: T) => string
+  readonly nameOf: (row: T) => string
+  readonly remove: (row: T) => unknown
+  readonly empty: string
+  readonly add?: ReactNode
+}
+
+/** A list that is edited where it stands: Tab goes along a row, Enter takes the figure and goes down its column. */
+export function EditableTable<T>(props: EditableTableProps<T>) {
+  const { caption, says, columns, rows, keyOf, nameOf, remove, empty, add } = props
+  return (
+    <section className="part" aria-label={caption}>
+      <div className="part-head">
+        <h2>{caption}</h2>
+        {add}
+      </div>
+      {says === undefined ? null : <p className="quiet small">{says}</p>}
+      {rows.length === 0 ? (
+        <p className="quiet">{empty}</p>
+      ) : (
+        <div className="table-holder">
+          <table className="list" aria-label={caption} onKeyDown={goDown}>
+            <thead>
+              <tr>
+                {columns.map((column) => (
+                  <th key={column.head} scope="col">
+                    {column.head}
+                  </th>
+                ))}
+                <th scope="col">
+                  <span className="hidden-text">Take away</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map((row) => (
+                <tr key={keyOf(row)}>
+                  {columns.map((column) => (
+                    <td key={column.head}>{column.cell(row)}</td>
+                  ))}
+                  <td>
+                    <button
+                      type="button"
+                      className="button plain"
+                      aria-label={`Take ${nameOf(row)} away`}
+                      title="Take away"
+                      onClick={() => remove(row)}
+                    >
+                      <Icon name="remove" />
+                    </button>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </section>
+  )
+}
+
+function goDown(event: KeyboardEvent<HTMLTableElement>): void {
+  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return
+  const cell = event.target.closest('td')
+  const below = cell?.parentElement?.nextElementSibling?.children[cell.cellIndex]
+  const next = below?.querySelector('input')
+  if (next === null || next === undefined) return
+  // The figure is taken first; the field below is then as it stands after it.
+  requestAnimationFrame(() => {
+    next.focus()
+    next.select()
+  })
+}
