@@ -64,6 +64,7 @@ function obstacleClash({ channel, layout }: LaidOut, obstacle: Obstacle): readon
 function canopyOverlaps(laid: readonly LaidOut[]): readonly LayoutFinding[] {
   const all = laid
     .flatMap(({ channel, layout }) => layout.canopies.map((c) => ({ ...c, channelId: channel.id })))
+    .map((canopy, order) => ({ ...canopy, order }))
     .sort((a, b) => a.xMm - b.xMm)
   const widest = all.reduce((most, c) => Math.max(most, c.radiusMm), 0)
   const worst = new Map<string, { pairs: number; overlapMm: number; share: number; siteId: string }>()
@@ -78,20 +79,30 @@ function canopyOverlaps(laid: readonly LaidOut[]): readonly LayoutFinding[] {
       const overlapMm = reachMm - Math.sqrt(dx * dx + dy * dy)
       // A tenth of the reach is leaf against leaf, which plants bear.
       if (overlapMm <= reachMm * 0.1) continue
-      const held = worst.get(a.channelId)
+      // Told at the plant that comes first in the design, whichever way the sill is looked at.
+      const first = a.order < b.order ? a : b
+      const held = worst.get(first.channelId)
       const share = overlapMm / reachMm
-      if (!held) worst.set(a.channelId, { pairs: 1, overlapMm, share, siteId: a.siteId })
+      if (!held) worst.set(first.channelId, { pairs: 1, overlapMm, share, siteId: first.siteId })
       else {
         held.pairs += 1
-        if (overlapMm > held.overlapMm) Object.assign(held, { overlapMm, share, siteId: a.siteId })
+        if (overlapMm > held.overlapMm) Object.assign(held, { overlapMm, share, siteId: first.siteId })
       }
     }
   }
-  return [...worst].map(([channelId, { pairs, overlapMm, share, siteId }]) => ({
-    code: 'canopies-overlap',
-    severity: 'note',
-    figures: { pairs, overlapMm, share },
-    where: { channelId, siteId, field: `channels.${channelId}.sites.${siteId}.atMm` },
-    source: 'canopy-overlap'
-  }))
+  return [...new Set(laid.map(({ channel }) => channel.id))].flatMap((channelId): readonly LayoutFinding[] => {
+    const told = worst.get(channelId)
+    if (!told) return []
+    const { pairs, overlapMm, share, siteId } = told
+    const where = { channelId, siteId, field: `channels.${channelId}.sites.${siteId}.atMm` }
+    return [
+      {
+        code: 'canopies-overlap',
+        severity: 'note',
+        figures: { pairs, overlapMm, share },
+        where,
+        source: 'canopy-overlap'
+      }
+    ]
+  })
 }

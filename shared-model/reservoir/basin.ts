@@ -46,6 +46,9 @@ export function basinOf(channel: Channel, layout: ChannelLayout, fits: readonly 
   }
 }
 
+/** Supports nearer than this stand as one and set no slope, mm. */
+const LEAST_APART_MM = 10
+
 /** An empty bore of a length, lying level: for volumes before anything stands in it. */
 export function emptyBasin(section: Section, wetLengthMm: number): Basin {
   const insideHeightMm = boreOf(section).heightMm
@@ -80,7 +83,9 @@ export function channelSlope(channel: Pick<Channel, 'heading' | 'supports'>, sil
   const first = supports[0]
   const last = supports.at(-1)
   const bySupports =
-    first && last && last.atMm > first.atMm ? (last.heightMm - first.heightMm) / (last.atMm - first.atMm) : 0
+    first && last && last.atMm - first.atMm >= LEAST_APART_MM
+      ? (last.heightMm - first.heightMm) / (last.atMm - first.atMm)
+      : 0
   return alongMmPerM / 1000 + bySupports
 }
 
