@@ -23,7 +23,7 @@ export interface DiveAsk {
   readonly found: (plan: BarsFound) => void
 }
 
-const WHOLE = 1e-6
+const WHOLE = 1e-4
 const WIDEST = 4
 
 export const dive = (ask: DiveAsk): void => {
@@ -46,13 +46,13 @@ export const dive = (ask: DiveAsk): void => {
     const step = grown.costStep
     const cutoff = ask.best() - fixedCost - step + 1e-6
     const result = master.solve(cutoff, (objective, bound) => {
-      return roundUp(bound - 1e-6, step) >= roundUp(objective - 1e-6, step)
+      return roundUp(bound - 1e-6, step) >= roundUp(objective - 1e-3, step)
     })
     if (roundUp(result.bound - 1e-6, step) > cutoff || result.uncovered > WHOLE) return false
     const uses = master.uses()
     const offer = (rest: readonly TimedPattern[]): boolean => {
       const plan = withoutSurplus(grown, [...fixed, ...rest], grown.qty)
-      if (plan.cost < ask.best()) ask.found(plan)
+      if (plan !== null && plan.cost < ask.best()) ask.found(plan)
       return ask.best() <= ask.target
     }
     if (uses.every(({ value }) => Math.abs(value - Math.round(value)) < WHOLE)) {

@@ -5,7 +5,7 @@
 import type { Grown } from './grown'
 import type { Meter } from './meter'
 import { makePattern, type Pattern, patternKey } from './pattern'
-import { createPricer, type Pricer } from './pricer'
+import { createPricer, type Filling, type Pricer } from './pricer'
 import { createSimplex } from './simplex'
 
 export interface Master {
@@ -65,6 +65,7 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
   const mostValue = new Float64Array(stock.length)
   const leastValue = new Float64Array(stock.length)
   const need = new Float64Array(stock.length)
+  const rest = new Float64Array(kinds)
   const laidAside = new Set<Pattern>()
 
   const sendRhs = (): void => {
@@ -85,60 +86,107 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
       if (same && fits(same, qty) && !laidAside.has(same)) simplex.shut(first + known, false)
       return known
     }
-    const at = boxed
+    const entries = boxed
       ? [...pattern.kinds, kinds + pattern.stock, kinds + stock.length + pattern.stock]
       : [...pattern.kinds]
-    simplex.add(at, boxed ? [...pattern.counts, 1, 1] : pattern.counts, pattern.cost * unit)
+    simplex.add(entries, boxed ? [...pattern.counts, 1, 1] : pattern.counts, pattern.cost * unit)
     patterns.push(pattern)
     columnOf.set(key, patterns.length - 1)
     return patterns.length - 1
   }
   if (boxed) for (let s = 0; s < stock.length; s++) add(makePattern(grown, s, [], []))
 
+  const lpValue = new Float64Array(kinds)
+  const lpMost = new Float64Array(stock.length)
+  const lpLeast = new Float64Array(stock.length)
+  const at = {
+    value: new Float64Array(kinds),
+    most: new Float64Array(stock.length),
+    least: new Float64Array(stock.length)
+  }
+
   const readDuals = (): void => {
-    for (let kind = 0; kind < kinds; kind++) value[kind] = Math.max(0, simplex.duals[kind] ?? 0)
+    for (let kind = 0; kind < kinds; kind++) lpValue[kind] = Math.max(0, simplex.duals[kind] ?? 0)
     for (let s = 0; s < stock.length; s++) {
-      mostValue[s] = boxed ? Math.max(0, -(simplex.duals[kinds + s] ?? 0)) : 0
-      leastValue[s] = boxed ? Math.max(0, simplex.duals[kinds + stock.length + s] ?? 0) : 0
-      need[s] = (stock[s]?.cost ?? 0) * unit + (mostValue[s] ?? 0) - (leastValue[s] ?? 0)
+      lpMost[s] = boxed ? Math.max(0, -(simplex.duals[kinds + s] ?? 0)) : 0
+      lpLeast[s] = boxed ? Math.max(0, simplex.duals[kinds + stock.length + s] ?? 0) : 0
+    }
+  }
+
+  /** Values between the best known (which give the bound) and the master's own: they swing less. */
+  const smooth = (weight: number): void => {
+    const mix = (to: Float64Array, best: Float64Array, lp: Float64Array): void => {
+      for (let j = 0; j < to.length; j++) to[j] = weight * (best[j] ?? 0) + (1 - weight) * (lp[j] ?? 0)
+    }
+    mix(at.value, value, lpValue)
+    mix(at.most, mostValue, lpMost)
+    mix(at.least, leastValue, lpLeast)
+    for (let s = 0; s < stock.length; s++) {
+      need[s] = (stock[s]?.cost ?? 0) * unit + (at.most[s] ?? 0) - (at.least[s] ?? 0)
     }
   }
 
   /** Adds the patterns that improve; gives what each stock's best passes its price by. */
   const price = (over: Float64Array): number => {
-    pricer.fill(value, qty, need)
+    pricer.fill(at.value, qty, need)
     let added = 0
+    let bestStock = -1
+    let best: Filling | null = null
     for (let s = 0; s < stock.length; s++) {
       over[s] = 0
       if ((most[s] ?? 0) <= 0) continue
-      const best = pricer.best(s, unit)
-      const gain = best === null ? 0 : best.value - (need[s] ?? 0)
-      if (best === null || gain <= TOLERANCE || best.kinds.length === 0) continue
-      over[s] = gain
-      const before = patterns.length
-      const column = add(makePattern(grown, s, best.kinds, best.counts))
-      // A known column that is open has no reduced cost below zero; one that was shut counts when it opens.
-      if (
-        patterns.length > before ||
-        (!simplex.isShut(first + column) && simplex.reducedCost(first + column) < -TOLERANCE / 2)
-      )
-        added++
+      const filling = pricer.best(s, unit)
+      const gain = filling === null ? 0 : filling.value - (need[s] ?? 0)
+      if (filling === null || filling.kinds.length === 0) continue
+      over[s] = Math.max(0, gain)
+      if (gain <= TOLERANCE) continue
+      if (bestStock < 0 || gain > (over[bestStock] ?? 0)) {
+        bestStock = s
+        best = filling
+      }
+      added += offer(s, filling)
+    }
+    if (best !== null) added += priceRest(bestStock, best)
+    return added
+  }
+
+  /** More patterns for the stock that gains most, from the pieces that the ones before have left. */
+  const priceRest = (s: number, first: Filling): number => {
+    rest.set(qty)
+    let added = 0
+    let filling: Filling | null = first
+    for (let round = 0; round < ROUNDS; round++) {
+      filling.kinds.forEach((kind, j) => {
+        rest[kind] = (rest[kind] ?? 0) - (filling?.counts[j] ?? 0)
+      })
+      pricer.fill(at.value, rest, need)
+      filling = pricer.best(s, unit)
+      if (filling === null || filling.kinds.length === 0 || filling.value - (need[s] ?? 0) <= TOLERANCE) break
+      added += offer(s, filling)
     }
     return added
+  }
+
+  /** 1 when the pattern has reduced cost below zero at the master's own values. */
+  const offer = (s: number, filling: Filling): number => {
+    const before = patterns.length
+    const column = first + add(makePattern(grown, s, filling.kinds, filling.counts))
+    // A pattern shut before may have come open; one that stays shut is no gain.
+    return (patterns.length > before || !simplex.isShut(column)) && simplex.reducedCost(column) < -TOLERANCE / 2 ? 1 : 0
   }
 
   /** What the values come to, less what patterns pass their price by: a lower bound on the objective (Farley, Lagrange). */
   const boundOf = (over: Float64Array): number => {
     let worth = 0
-    for (let kind = 0; kind < kinds; kind++) worth += (value[kind] ?? 0) * (qty[kind] ?? 0)
+    for (let kind = 0; kind < kinds; kind++) worth += (at.value[kind] ?? 0) * (qty[kind] ?? 0)
     if (!boxed) {
       const bar = stock[0]
       const gain = over[0] ?? 0
       return bar && bar.keep === null ? worth / (1 + gain / (bar.cost * unit || 1)) : worth - gain * (most[0] ?? 0)
     }
     for (let s = 0; s < stock.length; s++) {
-      worth -= ((mostValue[s] ?? 0) + (over[s] ?? 0)) * (most[s] ?? 0)
-      worth += (leastValue[s] ?? 0) * (least[s] ?? 0)
+      worth -= ((at.most[s] ?? 0) + (over[s] ?? 0)) * (most[s] ?? 0)
+      worth += (at.least[s] ?? 0) * (least[s] ?? 0)
     }
     return worth
   }
@@ -152,22 +200,40 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
       const pivots = simplex.solve()
       meter.spend((pivots * rows * rows) / 2000 + patterns.length / 100)
       const objective = simplex.objective() * dearest
-      readDuals()
-      const added = price(over)
-      bound = Math.max(bound, boundOf(over) * dearest)
       const uncovered = simplex.uncovered()
-      if (added === 0) {
-        if (uncovered > TOLERANCE && standIn < STAND_IN * 1e4) {
-          // Dear enough to tell a want of stock from a dear piece.
-          standIn *= 20
-          simplex.setStandInCost(standIn)
-          continue
+      readDuals()
+      let added = 0
+      for (
+        let weight = bound === Number.NEGATIVE_INFINITY ? 0 : SMOOTHING;
+        added === 0;
+        weight = weight < 0.3 ? 0 : weight - 0.3
+      ) {
+        smooth(weight)
+        added = price(over)
+        const here = boundOf(over) * dearest
+        if (here > bound) {
+          bound = here
+          // One stock without limit: what passes the bar's cost is scaled away (Farley), so that the values stay valid.
+          const scale =
+            boxed || stock[0]?.keep !== null ? 1 : 1 / (1 + (over[0] ?? 0) / ((stock[0]?.cost ?? 1) * unit || 1))
+          for (let kind = 0; kind < kinds; kind++) value[kind] = (at.value[kind] as number) * scale
+          mostValue.set(at.most)
+          leastValue.set(at.least)
         }
-        return { objective, bound, ended: 'optimal', uncovered }
+        if (weight === 0 || bound >= enough || meter.isOut()) break
       }
       if (bound >= enough) return { objective, bound, ended: 'enough', uncovered }
       if (uncovered < TOLERANCE && settled(objective, bound)) return { objective, bound, ended: 'settled', uncovered }
       if (meter.isOut()) return { objective, bound, ended: 'out-of-work', uncovered }
+      if (added > 0) continue
+      if (uncovered > TOLERANCE && standIn < STAND_IN * 1e4) {
+        // Dear enough to tell a want of stock from a dear piece.
+        standIn *= 20
+        simplex.setStandInCost(standIn)
+        bound = Number.NEGATIVE_INFINITY
+        continue
+      }
+      return { objective, bound, ended: 'optimal', uncovered }
     }
   }
 
@@ -216,6 +282,9 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
 
 /** In bars of the dearest stock: more than any size is worth while stock is not short. */
 const STAND_IN = 4
+/** Weight of the best known values in the ones that are priced next. */
+const SMOOTHING = 0.8
+const ROUNDS = 3
 
 const fits = (pattern: Pattern, qty: Float64Array): boolean => {
   for (let j = 0; j < pattern.kinds.length; j++) {

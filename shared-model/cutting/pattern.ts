@@ -42,8 +42,12 @@ export const barsFound = (patterns: readonly TimedPattern[]): BarsFound => ({
   cost: patterns.reduce((sum, { pattern, times }) => sum + pattern.cost * times, 0)
 })
 
-/** Takes surplus pieces out, so that every piece is cut once; a bar that holds none is dropped. */
-export const withoutSurplus = (grown: Grown, patterns: readonly TimedPattern[], qty: Float64Array): BarsFound => {
+/** Takes surplus pieces out, so that every piece is cut once; a bar that holds none is dropped; null: pieces are missing. */
+export const withoutSurplus = (
+  grown: Grown,
+  patterns: readonly TimedPattern[],
+  qty: Float64Array
+): BarsFound | null => {
   const left = Float64Array.from(qty)
   const kept: TimedPattern[] = []
   for (const { pattern, times } of patterns) {
@@ -77,5 +81,5 @@ export const withoutSurplus = (grown: Grown, patterns: readonly TimedPattern[], 
       } else break
     }
   }
-  return barsFound(kept)
+  return left.every((n) => n === 0) ? barsFound(kept) : null
 }

@@ -45,8 +45,6 @@ export const safeBound = (
     for (let kind = 0; kind < grown.kinds; kind++) value[kind] = Math.floor((value[kind] ?? 0) * factor)
     over = passes(master, value, leastValue, scale)
   }
-  let total = 0
-  for (let kind = 0; kind < grown.kinds; kind++) total += (value[kind] ?? 0) * (grown.qty[kind] ?? 0)
   const stockPart = instance.stock.map(() => ({ least: 0, most: null as number | null, mostValue: 0, leastValue: 0 }))
   instance.stock.forEach((bar, at) => {
     const part = stockPart[at]
@@ -61,26 +59,35 @@ export const safeBound = (
     part.most = limited ? (master.most[s] ?? 0) : (instance.stock[bar.index]?.count ?? null)
     part.mostValue = limited ? net : 0
     part.leastValue = leastValue[s] ?? 0
-    total += part.leastValue * part.least - part.mostValue * (limited ? (part.most ?? 0) : 0)
   })
   const pieceValue = instance.demand.map(() => 0)
   grown.demands.forEach((demands, kind) => {
     for (const demand of demands) pieceValue[demand] = value[kind] ?? 0
   })
-  return {
-    bound: roundUp(Math.ceil(total / scale), grown.costStep),
-    part: {
-      least: stockPart.map((part) => part.least),
-      most: stockPart.map((part) => part.most),
-      pieceValue,
-      mostValue: stockPart.map((part) => part.mostValue),
-      leastValue: stockPart.map((part) => part.leastValue),
-      lotOfGroup
-    }
+  const part = {
+    least: stockPart.map((each) => each.least),
+    most: stockPart.map((each) => each.most),
+    pieceValue,
+    mostValue: stockPart.map((each) => each.mostValue),
+    leastValue: stockPart.map((each) => each.leastValue),
+    lotOfGroup
   }
+  return { bound: partBound(instance, part, scale, grown.costStep), part }
 }
 
 export const roundUp = (cost: number, step: number): number => Math.ceil(cost / step) * step
+
+/** What a part's figures come to, rounded up. */
+export const partBound = (instance: CutInstance, part: BoundPart, scale: number, step: number): number => {
+  let total = 0
+  instance.demand.forEach(({ qty }, at) => {
+    total += qty * (part.pieceValue[at] ?? 0)
+  })
+  instance.stock.forEach((_, at) => {
+    total += (part.least[at] ?? 0) * (part.leastValue[at] ?? 0) - (part.most[at] ?? 0) * (part.mostValue[at] ?? 0)
+  })
+  return roundUp(Math.ceil(total / scale), step)
+}
 
 /** Fewer allowed than the demand could ever need. */
 const isLimited = (master: Master, s: number): boolean => {

@@ -2,14 +2,17 @@
  * The exact search: a bound at the root, a dive for a plan, then plans split by how many bars of each stock they use, the
  * most promising part first, until no part can beat the best plan.
  */
+import type { Highs } from 'highs'
 import type { BoundPart } from './certificate'
+import { cover } from './cover'
 import { dive } from './dive'
+import { patternsWithin } from './enumerate'
 import { greedyBars } from './greedy'
 import type { Grown } from './grown'
 import type { CutInstance } from './instance'
 import { createMaster, type Master } from './master'
 import type { Meter } from './meter'
-import { type BarsFound, makePattern } from './pattern'
+import { type BarsFound, makePattern, type Pattern } from './pattern'
 import { roundUp, safeBound } from './safe-bound'
 
 export interface SearchAsk {
@@ -21,6 +24,8 @@ export interface SearchAsk {
   readonly beat: number
   /** Of the certificate. */
   readonly scale: number
+  /** For whole-number programmes; null: none at hand. */
+  readonly highs: Highs | null
   readonly report: (best: BarsFound | null, bound: number) => void
 }
 
@@ -28,6 +33,8 @@ export interface SearchEnd {
   readonly best: BarsFound | null
   readonly bound: number
   readonly parts: readonly BoundPart[]
+  /** Some part was searched to the end rather than bounded. */
+  readonly searched: boolean
 }
 
 interface Part {
@@ -37,85 +44,144 @@ interface Part {
   readonly shown: BoundPart
   /** Bars of each stock that the master would use. */
   readonly bars: Float64Array
-  dived: boolean
+  /** Whole counts, rounded. */
+  readonly counts: Float64Array
+  readonly whole: boolean
+  /** How many of `EFFORTS` were spent on it. */
+  efforts: number
 }
+
+/** What is tried on a part that cannot be split, one after the other: dives and whole-number programmes. */
+const EFFORTS: readonly (
+  | { readonly kind: 'dive'; readonly work: number; readonly turns: number }
+  | { readonly kind: 'cover'; readonly work: number; readonly most: number; readonly pool: boolean }
+)[] = [
+  { kind: 'dive', work: 60_000, turns: 3 },
+  { kind: 'cover', work: 2_000_000, most: 3_000, pool: false },
+  { kind: 'dive', work: 1_000_000, turns: 8 },
+  { kind: 'cover', work: 2_000_000, most: 1_500, pool: true },
+  { kind: 'cover', work: Number.POSITIVE_INFINITY, most: 40_000, pool: false },
+  { kind: 'dive', work: Number.POSITIVE_INFINITY, turns: 20 }
+]
 
 export const search = (ask: SearchAsk): SearchEnd => {
   const { instance, grown, meter } = ask
   const step = grown.costStep
+  const several = grown.stock.length > 1
   const all = Float64Array.from(grown.stock, (bar) => bar.count)
   let best = greedyBars(grown, grown.qty, all)
   const bestCost = (): number => Math.min(ask.beat, best?.cost ?? Number.POSITIVE_INFINITY)
   const dearest = grown.stock.reduce((most, bar) => Math.max(most, bar.cost), 1)
   const pieces = grown.qty.reduce((sum, n) => sum + n, 0)
-  const { scale } = ask
   const master = createMaster(grown, meter)
   seed(master, best)
   const closed: Part[] = []
   const open: Part[] = []
+  const stuck: Part[] = []
+  let searched = false
 
-  const weigh = (least: Float64Array, most: Float64Array): void => {
+  const solveIn = (least: Float64Array, most: Float64Array): { infeasible: boolean } => {
     for (let kind = 0; kind < grown.kinds; kind++) master.setQty(kind, grown.qty[kind] ?? 0)
     master.setBox(least, most)
     master.shutImproper()
     const result = master.solve(bestCost() - step + 1e-6, (objective, bound) => {
-      return roundUp(bound - 1e-6, step) >= roundUp(objective - 1e-6, step)
+      return roundUp(bound - 1e-6, step) >= roundUp(objective - 1e-3, step)
     })
-    const { bound, part: shown } = safeBound(master, instance, scale, ask.lotOfGroup)
+    return { infeasible: result.uncovered > 1e-4 }
+  }
+  const weigh = (least: Float64Array, most: Float64Array): void => {
+    const { infeasible } = solveIn(least, most)
+    const { bound, part: shown } = safeBound(master, instance, ask.scale, ask.lotOfGroup)
     const bars = new Float64Array(grown.stock.length)
     for (const { pattern, value } of master.uses()) bars[pattern.stock] = (bars[pattern.stock] ?? 0) + value
-    const infeasible = result.uncovered > 1e-6
-    const part = { least, most, bound, shown, bars, dived: false }
+    const counts = Float64Array.from(bars, Math.round)
+    const whole = !several || bars.every((n, s) => Math.abs(n - (counts[s] ?? 0)) < 1e-4)
+    const part = { least, most, bound, shown, bars, counts, whole, efforts: 0 }
     if (bound >= bestCost() || (infeasible && bound >= dearest * pieces)) closed.push(part)
     else open.push(part)
   }
-  const lowest = (): number => Math.min(bestCost(), ...open.map((part) => part.bound))
+  const lowest = (): number => Math.min(bestCost(), ...[...open, ...stuck].map((part) => part.bound))
   const found = (plan: BarsFound): void => {
     best = plan
     ask.report(best, lowest())
   }
+  const tryDive = (part: Part, work: number, turns: number, narrow: boolean): void => {
+    const least = narrow ? part.counts : part.least
+    const most = narrow ? part.counts : part.most
+    dive({ master, meter: meter.part(work), least, most, turns, target: part.bound, best: bestCost, found })
+  }
+  /** true: no plan in the part is cheaper than the best. */
+  const tryCover = (part: Part, work: number, most: number, pool: boolean): boolean => {
+    const { highs } = ask
+    if (highs === null) return false
+    solveIn(part.least, part.most)
+    const to = bestCost() - step
+    const patterns = pool ? cheapestPatterns(master, most) : patternsWithin(master, to, most, meter.part(work))
+    if (patterns === null) return false
+    const { least } = part
+    const end = cover({
+      highs,
+      master,
+      patterns,
+      least,
+      most: part.most,
+      from: part.bound,
+      to,
+      meter: meter.part(work)
+    })
+    if (end.plan !== null && end.plan.cost < bestCost()) found(end.plan)
+    return end.complete && !pool
+  }
 
   weigh(new Float64Array(grown.stock.length), all)
   ask.report(best, lowest())
-  let rounds = 0
+  let first = true
   while (open.length > 0 && !meter.isOut()) {
-    open.sort((a, b) => a.bound - b.bound || Number(b.dived) - Number(a.dived))
+    open.sort((a, b) => a.bound - b.bound || b.efforts - a.efforts)
     const part = open[0]
     if (!part || part.bound >= bestCost()) break
-    const fixed = Float64Array.from(part.bars, Math.round)
-    const whole = part.bars.every((n, s) => Math.abs(n - (fixed[s] ?? 0)) < 1e-5)
-    if (rounds === 0 || (whole && !part.dived)) {
-      const narrow = whole && grown.stock.length > 1
-      dive({
-        master,
-        meter: meter.part(rounds === 0 ? 400_000 : 60_000),
-        least: narrow ? fixed : part.least,
-        most: narrow ? fixed : part.most,
-        turns: grown.stock.length > 1 ? 2 : 8,
-        target: part.bound,
-        best: bestCost,
-        found
-      })
-      part.dived = whole
-      rounds++
+    if (first && several) {
+      first = false
+      tryDive(part, 100_000, 2, part.whole)
       continue
     }
-    if (part.least.every((n, s) => n === part.most[s])) break
-    open.shift()
-    split(part, fixed, whole, weigh)
-    ask.report(best, lowest())
-    rounds++
+    const fixed = !several || part.least.every((n, s) => n === part.most[s])
+    if (!fixed && part.whole && part.efforts === 0) {
+      part.efforts = 1
+      tryDive(part, 60_000, 2, true)
+    } else if (!fixed) {
+      open.shift()
+      split(part, weigh)
+      ask.report(best, lowest())
+    } else {
+      const effort = EFFORTS[part.efforts++]
+      if (!effort) {
+        open.shift()
+        stuck.push(part)
+      } else if (effort.kind === 'dive') tryDive(part, effort.work, effort.turns, several)
+      else if (tryCover(part, effort.work, effort.most, effort.pool)) {
+        open.shift()
+        closed.push(part)
+        searched = true
+        ask.report(best, lowest())
+      }
+    }
   }
-  return { best, bound: lowest(), parts: [...closed, ...open].map((part) => part.shown) }
+  return { best, bound: lowest(), parts: [...closed, ...open, ...stuck].map((part) => part.shown), searched }
 }
 
+/** The patterns made so far whose reduced cost is least. */
+const cheapestPatterns = (master: Master, most: number): Pattern[] =>
+  master.patterns
+    .filter((pattern) => pattern.kinds.length > 0)
+    .map((pattern) => ({ pattern, reduced: master.reducedCost(pattern) }))
+    .sort((a, b) => a.reduced - b.reduced)
+    .slice(0, most)
+    .map(({ pattern }) => pattern)
+
 /** Whole counts: the part with just those counts, and the rest around it; else two parts at the count least near whole. */
-const split = (
-  part: Part,
-  fixed: Float64Array,
-  whole: boolean,
-  weigh: (least: Float64Array, most: Float64Array) => void
-): void => {
+const split = (part: Part, weigh: (least: Float64Array, most: Float64Array) => void): void => {
+  const fixed = part.counts
   const least = Float64Array.from(part.least)
   const most = Float64Array.from(part.most)
   const side = (s: number, from: number, to: number): void => {
@@ -126,7 +192,7 @@ const split = (
     sideMost[s] = to
     weigh(sideLeast, sideMost)
   }
-  if (!whole) {
+  if (!part.whole) {
     let at = 0
     let far = -1
     part.bars.forEach((n, s) => {

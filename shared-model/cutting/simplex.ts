@@ -13,7 +13,6 @@ export interface Simplex {
   /** Adds a column at 0 and says its number. */
   readonly add: (rows: readonly number[], values: readonly number[], cost: number) => number
   readonly columns: () => number
-  readonly setCost: (column: number, cost: number) => void
   readonly setRhs: (row: number, rhs: number) => void
   /** A shut column stays at 0. */
   readonly shut: (column: number, isShut: boolean) => void
@@ -32,8 +31,18 @@ export interface Simplex {
 
 const EPS = 1e-9
 const PIVOT_EPS = 1e-7
+const TIE = 1e-12
 const FEASIBLE = 1e-9
-const REFRESH_AFTER = 120
+/** A level that the nudges alone may make. */
+const LEAST_LEVEL = 2e-5
+const REFRESH_AFTER = 300
+const RECOMPUTE_AFTER = 50
+const MOST_WEIGHT = 1e7
+/**
+ * Right-hand sides above 0 are nudged up by different trifles: demands of one piece each would else tie everywhere, and
+ * pivots go round without gain.
+ */
+const NUDGE = 4e-6
 /** A shut column that is still in the basis is made dear, in stand-ins. */
 const SHUT_COST = 4
 
@@ -41,6 +50,7 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
   const rows = senses.length
   let start = new Int32Array(1024)
   let cost = new Float64Array(1024)
+  let price = new Float64Array(1024)
   let shutFlag = new Uint8Array(1024)
   let place = new Int32Array(1024).fill(-1)
   let rowOf = new Int32Array(8192)
@@ -48,20 +58,24 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
   let columns = 0
   let entries = 0
   const rhs = new Float64Array(rows)
+  const nudge = Float64Array.from(senses, (_, r) => NUDGE * (1 + ((r * 7919) % 1009) / 1009))
   const basis = new Int32Array(rows)
   const level = new Float64Array(rows)
   const duals = new Float64Array(rows)
   const inverse = new Float64Array(rows * rows)
   const step = new Float64Array(rows)
   const ratioRow = new Float64Array(rows)
+  let reduced = new Float64Array(0)
+  let weight = new Float64Array(0)
   let sinceRefresh = 0
   let moved = false
   let standIn = standInCost
 
-  const add = (at: readonly number[], values: readonly number[], price: number): number => {
+  const add = (at: readonly number[], values: readonly number[], given: number): number => {
     if (columns + 2 > start.length) {
       start = grown(start, Int32Array)
       cost = grown(cost, Float64Array)
+      price = grown(price, Float64Array)
       shutFlag = grown(shutFlag, Uint8Array)
       const more = new Int32Array(place.length * 2).fill(-1)
       more.set(place)
@@ -72,11 +86,12 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
       entryOf = grown(entryOf, Float64Array)
     }
     for (let j = 0; j < at.length; j++) {
-      rowOf[entries] = at[j] ?? 0
-      entryOf[entries] = values[j] ?? 0
+      rowOf[entries] = at[j] as number
+      entryOf[entries] = values[j] as number
       entries++
     }
-    cost[columns] = price
+    cost[columns] = given
+    price[columns] = given
     columns++
     start[columns] = entries
     return columns - 1
@@ -89,11 +104,11 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
     place.fill(-1)
     for (let r = 0; r < rows; r++) {
       // A `≥` row of nothing starts on its slack, so that it may begin at 0 without a stand-in.
-      basis[r] = senses[r] === 1 && (rhs[r] ?? 0) > 0 ? rows + r : r
-      place[basis[r] ?? 0] = r
+      basis[r] = senses[r] === 1 && (rhs[r] as number) > 0 ? rows + r : r
+      place[basis[r] as number] = r
     }
     inverse.fill(0)
-    for (let r = 0; r < rows; r++) inverse[r * rows + r] = (basis[r] ?? 0) < rows && senses[r] === 1 ? -1 : 1
+    for (let r = 0; r < rows; r++) inverse[r * rows + r] = (basis[r] as number) < rows && senses[r] === 1 ? -1 : 1
     sinceRefresh = 0
     recompute()
   }
@@ -101,15 +116,15 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
   const recompute = (): void => {
     level.fill(0)
     for (let c = 0; c < rows; c++) {
-      const b = rhs[c] ?? 0
+      const b = rhs[c] as number
       if (b === 0) continue
       const at = c * rows
-      for (let i = 0; i < rows; i++) level[i] = (level[i] ?? 0) + b * (inverse[at + i] ?? 0)
+      for (let i = 0; i < rows; i++) level[i] = (level[i] as number) + b * (inverse[at + i] as number)
     }
     for (let c = 0; c < rows; c++) {
       const at = c * rows
       let sum = 0
-      for (let i = 0; i < rows; i++) sum += (cost[basis[i] ?? 0] ?? 0) * (inverse[at + i] ?? 0)
+      for (let i = 0; i < rows; i++) sum += (cost[basis[i] as number] ?? 0) * (inverse[at + i] as number)
       duals[c] = sum
     }
     moved = false
@@ -123,14 +138,14 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
     const free = new Uint8Array(rows).fill(1)
     for (let r = 0; r < rows; r++) inverse[r * rows + r] = 1
     const ordered = [...old].sort(
-      (a, b) => (start[a + 1] ?? 0) - (start[a] ?? 0) - ((start[b + 1] ?? 0) - (start[b] ?? 0))
+      (a, b) => (start[a + 1] as number) - (start[a] as number) - ((start[b + 1] as number) - (start[b] as number))
     )
     for (const column of ordered) {
       directionOf(column)
       let best = -1
       let size = PIVOT_EPS
       for (let i = 0; i < rows; i++) {
-        const here = Math.abs(step[i] ?? 0)
+        const here = Math.abs(step[i] as number)
         if (free[i] === 1 && here > size) {
           size = here
           best = i
@@ -153,49 +168,46 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
 
   const directionOf = (column: number): void => {
     step.fill(0)
-    for (let e = start[column] ?? 0; e < (start[column + 1] ?? 0); e++) {
-      const at = (rowOf[e] ?? 0) * rows
-      const v = entryOf[e] ?? 0
-      for (let i = 0; i < rows; i++) step[i] = (step[i] ?? 0) + v * (inverse[at + i] ?? 0)
+    for (let e = start[column] as number; e < (start[column + 1] as number); e++) {
+      const at = (rowOf[e] as number) * rows
+      const v = entryOf[e] as number
+      for (let i = 0; i < rows; i++) step[i] = (step[i] as number) + v * (inverse[at + i] as number)
     }
   }
 
   const eliminate = (pivotRow: number): void => {
-    const pivot = step[pivotRow] ?? 1
-    const touched: number[] = []
-    for (let i = 0; i < rows; i++) if (i !== pivotRow && step[i] !== 0) touched.push(i)
+    const pivot = step[pivotRow] as number
     for (let c = 0; c < rows; c++) {
       const at = c * rows
-      const t = (inverse[at + pivotRow] ?? 0) / pivot
+      const t = (inverse[at + pivotRow] as number) / pivot
       if (t === 0) continue
+      for (let i = 0; i < rows; i++) inverse[at + i] = (inverse[at + i] as number) - (step[i] as number) * t
       inverse[at + pivotRow] = t
-      for (let k = 0; k < touched.length; k++) {
-        const i = touched[k] ?? 0
-        inverse[at + i] = (inverse[at + i] ?? 0) - (step[i] ?? 0) * t
-      }
     }
   }
 
   const reducedCost = (column: number): number => {
-    let rest = cost[column] ?? 0
-    for (let e = start[column] ?? 0; e < (start[column + 1] ?? 0); e++) {
-      rest -= (duals[rowOf[e] ?? 0] ?? 0) * (entryOf[e] ?? 0)
+    let rest = cost[column] as number
+    for (let e = start[column] as number; e < (start[column + 1] as number); e++) {
+      rest -= (duals[rowOf[e] as number] ?? 0) * (entryOf[e] as number)
     }
     return rest
   }
 
   const enter = (column: number, pivotRow: number, reduced: number): void => {
-    const amount = (level[pivotRow] ?? 0) / (step[pivotRow] ?? 1)
-    for (let i = 0; i < rows; i++) level[i] = (level[i] ?? 0) - amount * (step[i] ?? 0)
+    const amount = (level[pivotRow] as number) / (step[pivotRow] as number)
+    for (let i = 0; i < rows; i++) level[i] = (level[i] as number) - amount * (step[i] as number)
     level[pivotRow] = amount
-    place[basis[pivotRow] ?? 0] = -1
+    place[basis[pivotRow] as number] = -1
     basis[pivotRow] = column
     place[column] = pivotRow
     eliminate(pivotRow)
     for (let c = 0; c < rows; c++) {
-      duals[c] = (duals[c] ?? 0) + reduced * (inverse[c * rows + pivotRow] ?? 0)
+      duals[c] = (duals[c] as number) + reduced * (inverse[c * rows + pivotRow] as number)
     }
-    if (++sinceRefresh >= REFRESH_AFTER) refresh()
+    sinceRefresh++
+    if (sinceRefresh >= REFRESH_AFTER) refresh()
+    else if (sinceRefresh % RECOMPUTE_AFTER === 0) recompute()
   }
 
   /** Takes negative levels out; false when it gives up. */
@@ -204,21 +216,21 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
       let leaving = -1
       let worst = -FEASIBLE
       for (let i = 0; i < rows; i++) {
-        if ((level[i] ?? 0) < worst) {
-          worst = level[i] ?? 0
+        if ((level[i] as number) < worst) {
+          worst = level[i] as number
           leaving = i
         }
       }
       if (leaving < 0) return pivots
-      for (let c = 0; c < rows; c++) ratioRow[c] = inverse[c * rows + leaving] ?? 0
+      for (let c = 0; c < rows; c++) ratioRow[c] = inverse[c * rows + leaving] as number
       let entering = -1
       let least = Number.POSITIVE_INFINITY
       let strongest = 0
       for (let j = 0; j < columns; j++) {
         if ((place[j] ?? -1) >= 0 || shutFlag[j] === 1) continue
         let alpha = 0
-        for (let e = start[j] ?? 0; e < (start[j + 1] ?? 0); e++) {
-          alpha += (ratioRow[rowOf[e] ?? 0] ?? 0) * (entryOf[e] ?? 0)
+        for (let e = start[j] as number; e < (start[j + 1] as number); e++) {
+          alpha += (ratioRow[rowOf[e] as number] ?? 0) * (entryOf[e] as number)
         }
         if (alpha > -PIVOT_EPS) continue
         const ratio = Math.max(0, reducedCost(j)) / -alpha
@@ -230,7 +242,7 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
       }
       if (entering < 0) return -1
       directionOf(entering)
-      if (Math.abs(step[leaving] ?? 0) < PIVOT_EPS) {
+      if (Math.abs(step[leaving] as number) < PIVOT_EPS) {
         if (sinceRefresh === 0) return -1
         refresh()
         continue
@@ -240,31 +252,47 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
     return -1
   }
 
+  const weigh = (): void => {
+    if (reduced.length < start.length) {
+      reduced = new Float64Array(start.length)
+      const more = new Float64Array(start.length).fill(1)
+      more.set(weight)
+      weight = more
+    }
+    for (let j = 0; j < columns; j++) reduced[j] = reducedCost(j)
+  }
+
+  /** Primal pivots by Devex weights: the column whose gain is greatest for how far it moves. */
   const improve = (): number => {
     let pivots = 0
     let still = 0
+    weigh()
     for (;;) {
       let entering = -1
-      let best = -EPS
+      let best = 0
       for (let j = 0; j < columns; j++) {
-        if ((place[j] ?? -1) >= 0 || shutFlag[j] === 1) continue
-        const reduced = reducedCost(j)
-        if (reduced < best) {
-          best = reduced
+        const r = reduced[j] as number
+        if (r > -EPS || (place[j] ?? -1) >= 0 || shutFlag[j] === 1) continue
+        const gain = (r * r) / (weight[j] as number)
+        if (gain > best) {
+          best = gain
           entering = j
-          // After long standing still: first improving column, so that it cannot go round in circles.
+          // After long standing still: the first improving column, so that it cannot go round in circles.
           if (still > 2 * rows + 50) break
         }
       }
-      if (entering < 0 || pivots > 50 * rows + 1000) return pivots
+      if (entering < 0 || pivots > 20 * rows + 1000) return pivots
+      const exact = reducedCost(entering)
+      reduced[entering] = exact
+      if (exact > -EPS) continue
       directionOf(entering)
       let leaving = -1
       let least = Number.POSITIVE_INFINITY
       for (let i = 0; i < rows; i++) {
-        const slope = step[i] ?? 0
+        const slope = step[i] as number
         if (slope < PIVOT_EPS) continue
-        const ratio = Math.max(0, level[i] ?? 0) / slope
-        if (ratio < least - EPS || (ratio < least + EPS && slope > (step[leaving] ?? 0))) {
+        const ratio = Math.max(0, level[i] as number) / slope
+        if (ratio < least - TIE || (ratio < least + TIE && slope > (step[leaving] as number))) {
           if (ratio < least) least = ratio
           leaving = i
         }
@@ -272,13 +300,39 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
       if (leaving < 0) {
         if (sinceRefresh === 0) return pivots
         refresh()
+        weigh()
         continue
       }
-      still = least * -best > EPS ? 0 : still + 1
-      if ((level[leaving] ?? 0) < 0) level[leaving] = 0
-      enter(entering, leaving, best)
+      still = least * -exact > EPS ? 0 : still + 1
+      if ((level[leaving] as number) < 0) level[leaving] = 0
+      reweigh(entering, leaving, exact)
+      enter(entering, leaving, exact)
       pivots++
+      if (sinceRefresh === 0) weigh()
     }
+  }
+
+  /** Brings reduced costs and weights along with the pivot that is about to be made. */
+  const reweigh = (entering: number, leaving: number, exact: number): void => {
+    for (let c = 0; c < rows; c++) ratioRow[c] = inverse[c * rows + leaving] as number
+    const pivot = step[leaving] as number
+    const share = exact / pivot
+    const from = (weight[entering] as number) / (pivot * pivot)
+    for (let j = 0; j < columns; j++) {
+      if ((place[j] ?? -1) >= 0 || shutFlag[j] === 1) continue
+      let alpha = 0
+      for (let e = start[j] as number; e < (start[j + 1] as number); e++) {
+        alpha += (ratioRow[rowOf[e] as number] ?? 0) * (entryOf[e] as number)
+      }
+      if (alpha === 0) continue
+      reduced[j] = (reduced[j] as number) - share * alpha
+      const heavier = alpha * alpha * from
+      if (heavier > (weight[j] as number)) weight[j] = heavier
+    }
+    const out = basis[leaving] as number
+    reduced[out] = -share
+    weight[out] = Math.max(from, 1)
+    if (from > MOST_WEIGHT) weight.fill(1)
   }
 
   let begun = false
@@ -299,48 +353,44 @@ export const createSimplex = (senses: readonly (1 | -1)[], standInCost: number):
   return {
     add,
     columns: () => columns,
-    setCost: (column, price) => {
-      cost[column] = price
-      moved = true
-    },
     setRhs: (row, value) => {
-      rhs[row] = value
+      rhs[row] = value > 0 ? value + (nudge[row] as number) : value
       moved = true
     },
     shut: (column, isShut) => {
       if ((shutFlag[column] === 1) === isShut) return
       shutFlag[column] = isShut ? 1 : 0
-      cost[column] = (cost[column] ?? 0) + (isShut ? SHUT_COST : -SHUT_COST) * standIn
+      cost[column] = isShut ? SHUT_COST * standIn : (price[column] as number)
       moved = true
     },
     isShut: (column) => shutFlag[column] === 1,
     solve,
     objective: () => {
       let sum = 0
-      for (let i = 0; i < rows; i++) sum += (cost[basis[i] ?? 0] ?? 0) * (level[i] ?? 0)
+      for (let i = 0; i < rows; i++) sum += (cost[basis[i] as number] ?? 0) * (level[i] as number)
       return sum
     },
     duals,
     solution: () => {
       const found: { column: number; value: number }[] = []
       for (let i = 0; i < rows; i++) {
-        const column = basis[i] ?? 0
-        const value = level[i] ?? 0
-        if (column >= 2 * rows && value > 1e-7 && shutFlag[column] === 0) found.push({ column, value })
+        const column = basis[i] as number
+        const value = level[i] as number
+        if (column >= 2 * rows && value > LEAST_LEVEL && shutFlag[column] === 0) found.push({ column, value })
       }
       return found
     },
     uncovered: () => {
       let sum = 0
       for (let i = 0; i < rows; i++) {
-        const column = basis[i] ?? 0
+        const column = basis[i] as number
         const holdsUp = column < 2 * rows ? column >= rows && senses[column - rows] === 1 : shutFlag[column] === 1
-        if (holdsUp) sum += Math.max(0, level[i] ?? 0)
+        if (holdsUp) sum += Math.max(0, (level[i] as number) - LEAST_LEVEL)
       }
       return sum
     },
-    setStandInCost: (price) => {
-      standIn = price
+    setStandInCost: (given) => {
+      standIn = given
       for (let r = 0; r < rows; r++) if (senses[r] === 1) cost[rows + r] = standIn
       moved = true
     },

@@ -1,3 +1,4 @@
+import type { Highs } from 'highs'
 import type { Budget } from '../outcome'
 import type { BoundCertificate, BoundPart } from './certificate'
 import { greedyPart } from './greedy'
@@ -5,12 +6,14 @@ import { type Grown, grow } from './grown'
 import type { CutInstance } from './instance'
 import { createMeter } from './meter'
 import type { BarsFound } from './pattern'
-import { scaleFor } from './safe-bound'
+import { partBound, scaleFor } from './safe-bound'
 import { search } from './search'
 import { type BarSolution, toCutPatterns } from './solution'
 
 export interface SolveBarsAsk {
   readonly budget: Budget
+  /** The loaded solver library, for the last hard cases; left out: they may stay unproven. */
+  readonly highs?: Highs
   /** Told whenever the plan or the bound gets better. */
   readonly report?: (progress: BarProgress) => void
 }
@@ -37,6 +40,7 @@ export const solveBars = (instance: CutInstance, ask: SolveBarsAsk): BarSolution
   let best: { readonly plan: BarsFound; readonly grown: Grown } | null = null
   let bound = Number.POSITIVE_INFINITY
   const parts: BoundPart[] = []
+  let searched = false
   const choices = lotChoices(instance)
   choices.forEach((lotOfGroup, at) => {
     const grown = grow(instance, lotOfGroup)
@@ -51,23 +55,26 @@ export const solveBars = (instance: CutInstance, ask: SolveBarsAsk): BarSolution
       ask.report?.({ state, cost, lowerBound, gap: cost - lowerBound, bars })
     }
     const part = meter.part((ask.budget.work - meter.spent()) / (choices.length - at))
-    const end = search({ instance, grown, lotOfGroup, meter: part, beat, scale, report })
+    const end = search({ instance, grown, lotOfGroup, meter: part, beat, scale, highs: ask.highs ?? null, report })
     if (!free && end.best && end.best.cost < beat) best = { plan: end.best, grown }
     // The first of too many choices is for the bound alone; the others then add nothing to it.
     if (free || !choices[0]?.every((lot) => lot === null) || choices.length === 1) {
       bound = Math.min(bound, end.bound)
       parts.push(...end.parts)
+      searched = searched || end.searched
     }
   })
-  return best === null ? partly(instance) : solution(instance, best, { scale, parts, bound })
+  return best === null ? partly(instance) : solution(instance, best, { scale, parts, bound }, searched)
 }
 
 const solution = (
   instance: CutInstance,
   { plan, grown }: { readonly plan: BarsFound; readonly grown: Grown },
-  { scale, parts, bound }: Pick<BoundCertificate, 'scale' | 'parts' | 'bound'>
+  { scale, parts, bound }: Pick<BoundCertificate, 'scale' | 'parts' | 'bound'>,
+  searched: boolean
 ): BarSolution => {
   const lowerBound = Math.min(plan.cost, bound)
+  const shown = Math.min(lowerBound, ...parts.map((part) => partBound(instance, part, scale, grown.costStep)))
   return {
     patterns: toCutPatterns(
       grown,
@@ -77,8 +84,8 @@ const solution = (
     cost: plan.cost,
     lowerBound,
     proven: plan.cost <= lowerBound,
-    shownBy: 'certificate',
-    certificate: { scale, costStep: grown.costStep, parts, bound: lowerBound },
+    shownBy: searched && shown < lowerBound ? 'search' : 'certificate',
+    certificate: { scale, costStep: grown.costStep, parts, bound: shown },
     uncut: []
   }
 }
