@@ -23,6 +23,8 @@ export interface DrillOrder extends Handling {
 
 /** Orders of fitting with equally few changes that are looked through for the fewest clampings. */
 const ORDERS = 24
+/** States that the proof of fewest changes may take; a batch of eight kinds of collars takes some thousands. */
+const PROOF_WORK = 20_000
 const LATENESSES: readonly Lateness[] = ['early', 'late', 'mixed']
 /** Kinds of pieces up to which the exact search has a chance to end. */
 const SMALL = 8
@@ -36,7 +38,7 @@ const TIE_S = 1e-6
  */
 export const drillOrder = (work: DrillWork, budget: Budget): DrillOrder => {
   const soughtBy = work.changeS > 0 || work.mountS > 0 ? 'least-time' : 'fewest-changes'
-  const fewest = leastChanges(work, budget, ORDERS)
+  const fewest = leastChanges(work, { work: Math.max(PROOF_WORK, budget.work), stop: budget.stop }, ORDERS)
   const operations = work.pieces.reduce((sum, piece) => sum + piece.count * piece.operations.length, 0)
   const changeCost = soughtBy === 'least-time' ? work.changeS : operations + 1
   const mountCost = soughtBy === 'least-time' ? work.mountS + TIE_S : 1
