@@ -9,8 +9,8 @@ interface Growing {
   readonly tool: number
   readonly drill: number
   setUpS: number
-  /** Piece and operation, and on how many of the alike pieces. */
-  readonly parts: Map<string, { readonly piece: number; readonly operation: number; pieces: number }>
+  /** Piece and operation, and on which of the alike pieces. */
+  readonly parts: Map<string, { readonly piece: number; readonly operation: number; readonly serials: number[] }>
   readonly serves: Set<string>
 }
 
@@ -45,13 +45,52 @@ export const drillSteps = (input: BenchInput, drilling: Drilling, order: DrillOr
         handlingS = 0
         step.serves.add(label.servesId)
         const part = `${cell.piece} ${operation}`
-        const known = step.parts.get(part) ?? { piece: cell.piece, operation, pieces: 0 }
-        known.pieces += 1
+        const known = step.parts.get(part) ?? { piece: cell.piece, operation, serials: [] }
+        known.serials.push(cell.serial)
         step.parts.set(part, known)
       }
     }
   }
-  return all.map((step, i) => stepOf(input, drilling, all, step, i))
+  const kept = withoutEmpty(drilling, all)
+  return kept.map((step, i) => stepOf(input, drilling, kept, step, i))
+}
+
+/** A sheet may hold none of a kind: its clamping is then set-up of the step that follows. */
+const withoutEmpty = (drilling: Drilling, all: readonly Growing[]): readonly Growing[] => {
+  const kept: Growing[] = []
+  let setUpS = 0
+  for (const step of all) {
+    if (amountsOf(drilling, step).count === 0) {
+      setUpS += step.setUpS
+      continue
+    }
+    step.setUpS += setUpS
+    setUpS = 0
+    kept.push(step)
+  }
+  const last = kept[kept.length - 1]
+  if (last) last.setUpS += setUpS
+  return kept
+}
+
+/** Count and run time of a step; what alike pieces share is dealt out to them in whole parts. */
+const amountsOf = (
+  drilling: Drilling,
+  { label, parts }: Growing
+): { readonly count: number; readonly runS: number } => {
+  let count = 0
+  let runS = 0
+  for (const { piece, operation, serials } of parts.values()) {
+    const alike = drilling.work.pieces[piece]?.count ?? 1
+    for (const one of drilling.labels[piece]?.[operation] ?? []) {
+      if (one.kind !== label.kind || (label.about !== 'channel' && one.servesId !== label.servesId)) continue
+      const dealt = (upTo: number) => Math.floor((upTo * one.count) / alike)
+      const mine = serials.reduce((sum, serial) => sum + dealt(serial + 1) - dealt(serial), 0)
+      count += mine
+      runS += one.count > 0 ? (mine * one.runS) / one.count : 0
+    }
+  }
+  return { count, runS }
 }
 
 const stepOf = (
@@ -63,16 +102,7 @@ const stepOf = (
 ): BenchStep => {
   const { label } = step
   const tool = drilling.tools[step.tool]
-  let count = 0
-  let runS = 0
-  for (const { piece, operation, pieces } of step.parts.values()) {
-    const share = pieces / (drilling.work.pieces[piece]?.count ?? 1)
-    for (const one of drilling.labels[piece]?.[operation] ?? []) {
-      if (one.kind !== label.kind || (label.about !== 'channel' && one.servesId !== label.servesId)) continue
-      count += one.count * share
-      runS += one.runS * share
-    }
-  }
+  const { count, runS } = amountsOf(drilling, step)
   const speed = speedCeiling(label.material, tool?.diameterMm ?? 0)
   return {
     id: `drill-${index + 1}`,
@@ -88,7 +118,7 @@ const stepOf = (
     runS,
     waitS: 0,
     serves: [...step.serves],
-    count: Math.round(count),
+    count,
     figures: {
       diameterMm: tool?.diameterMm ?? 0,
       ...(label.name === '' ? {} : { name: label.name }),

@@ -16,10 +16,15 @@ export const bruteForce = (work: DrillWork, changeCost: number, mountCost: numbe
   const isDone = (s: State) => s.done.every((mask, i) => mask === (1 << (pieces[i]?.piece.operations.length ?? 0)) - 1)
   const start: State = { done: pieces.map(() => 0), drills: [], held: -1 }
   const cost = new Map<string, number>([[keyOf(start), 0]])
-  const layer: { at: number; state: State }[] = [{ at: 0, state: start }]
-  while (layer.length > 0) {
-    layer.sort((a, b) => b.at - a.at)
-    const { at, state } = layer.pop() as { at: number; state: State }
+  /** States by what they have cost so far; the cheapest are gone on from first. */
+  const open = new Map<number, State[]>([[0, [start]]])
+  while (open.size > 0) {
+    const at = Math.min(...open.keys())
+    const state = open.get(at)?.pop()
+    if (state === undefined) {
+      open.delete(at)
+      continue
+    }
     if (at > (cost.get(keyOf(state)) ?? Number.POSITIVE_INFINITY)) continue
     if (isDone(state)) return at
     const go = (next: State, more: number) => {
@@ -48,6 +53,7 @@ export const bruteForce = (work: DrillWork, changeCost: number, mountCost: numbe
       if (waits) go({ ...state, done: state.done.with(state.held, mask | (1 << o)) }, 0)
     }
   }
+  return Number.POSITIVE_INFINITY
 }
 
 /** Follows an order as a worker would; throws at the first thing that cannot be done, and counts what was handled. */
@@ -85,4 +91,56 @@ export const follow = (work: DrillWork, cells: readonly DrillCell[]): Cost => {
   const isDone = done.every((kind, p) => kind.every((one) => one.size === work.pieces[p]?.operations.length))
   if (!isDone) throw new Error('something is left undone')
   return { changes, mounts }
+}
+
+/**
+ * The fewest tool changes by going through every reachable state layer by layer: how far each piece is, which tools
+ * are fitted. Clamping is free here, so a fitted tool does all it can; any tool may be fitted at any time.
+ */
+export const changesByForce = (work: DrillWork): number => {
+  const kinds = work.pieces
+  type State = { done: readonly number[]; tools: readonly number[] }
+  const full = kinds.map(({ operations }) => (1 << operations.length) - 1)
+  const run = ({ done, tools }: State): State => {
+    const now = [...done]
+    for (let grew = true; grew; ) {
+      grew = false
+      for (const [p, { operations, waitsFor }] of kinds.entries()) {
+        if (!waitsFor.every((wait) => (now[wait.piece] ?? 0) & (1 << wait.operation))) continue
+        for (const [o, { tool, after }] of operations.entries()) {
+          const mask = now[p] ?? 0
+          if (mask & (1 << o) || !tools.includes(tool) || !after.every((before) => mask & (1 << before))) continue
+          now[p] = mask | (1 << o)
+          grew = true
+        }
+      }
+    }
+    return { done: now, tools }
+  }
+  const free = (tools: readonly number[], from: number): readonly (readonly number[])[] =>
+    tools.length === Math.min(work.drills, work.tools)
+      ? [tools]
+      : Array.from({ length: work.tools - from }, (_, i) => from + i).flatMap((tool) =>
+          free([...tools, tool], tool + 1)
+        )
+  const seen = new Set<string>()
+  let layer = free([], 0).map((tools) => run({ done: kinds.map(() => 0), tools }))
+  for (let changes = 0; layer.length > 0; changes++) {
+    if (layer.some(({ done }) => done.every((mask, p) => mask === full[p]))) return changes
+    const next: State[] = []
+    for (const { done, tools } of layer) {
+      for (let tool = 0; tool < work.tools; tool++) {
+        if (tools.includes(tool)) continue
+        for (const drill of tools.keys()) {
+          const state = run({ done, tools: tools.with(drill, tool).toSorted((a, b) => a - b) })
+          const key = `${state.done}|${state.tools}`
+          if (seen.has(key)) continue
+          seen.add(key)
+          next.push(state)
+        }
+      }
+    }
+    layer = next
+  }
+  return Number.POSITIVE_INFINITY
 }
