@@ -94,7 +94,8 @@ const usedParts = (design: Design): Used => {
 const unmeasured = (design: Design): readonly PlanFinding[] => {
   const told = new Set<string>()
   return usedParts(design).parts.flatMap((part): readonly PlanFinding[] => {
-    const fields = unmeasuredFields(part)
+    // By letter: the order of a record's keys is not part of a document.
+    const fields = [...unmeasuredFields(part)].sort()
     const [first] = fields
     if (first === undefined || told.has(part.id)) return []
     told.add(part.id)
