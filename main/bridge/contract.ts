@@ -16,6 +16,8 @@ export interface FileProblem {
     | 'no-permission'
     | 'disk-full'
     | 'changed-on-disk'
+    | 'newer-schema'
+    | 'open-elsewhere'
     | 'unknown-file'
     | 'failed'
   /** The file's name, or the field of a bad message. */
@@ -29,6 +31,8 @@ export interface OpenedFile {
   readonly text: string
   /** What the file on disk was when it was read; a save checks that it still is. */
   readonly stamp: string
+  /** True where another window has the file open: this is a copy, with no file of its own until it is saved as one. */
+  readonly copy: boolean
 }
 
 export interface SavedFile {
@@ -63,7 +67,8 @@ export interface Messages {
       readonly stamp: string
       readonly overwrite: boolean
     }
-    readonly answer: SavedFile
+    /** Null where a copy was to be saved and the person called the dialog off. */
+    readonly answer: SavedFile | null
   }
   readonly 'document:save-as': {
     readonly payload: { readonly kind: DocumentKind; readonly suggestedName: string; readonly text: string }
@@ -84,6 +89,8 @@ export interface Messages {
     readonly payload: { readonly title: string; readonly edited: boolean }
     readonly answer: null
   }
+  /** The page listens from now on: whatever the system asked to be opened before may be told. */
+  readonly 'window:ready': { readonly payload: null; readonly answer: null }
   readonly 'window:close': { readonly payload: null; readonly answer: null }
   readonly 'print:pdf': { readonly payload: { readonly bytes: Uint8Array }; readonly answer: boolean }
 }
@@ -101,6 +108,7 @@ export const MESSAGE_NAMES = [
   'recovery:list',
   'recovery:drop',
   'window:state',
+  'window:ready',
   'window:close',
   'print:pdf'
 ] as const satisfies readonly MessageName[]

@@ -22,6 +22,7 @@ const payloads = {
   'recovery:list': z.null(),
   'recovery:drop': z.strictObject({ key }),
   'window:state': z.strictObject({ title: z.string().max(300), edited: z.boolean() }),
+  'window:ready': z.null(),
   'window:close': z.null(),
   'print:pdf': z.strictObject({ bytes })
 } satisfies { [M in MessageName]: z.ZodType<Messages[M]['payload']> }

@@ -1,7 +1,7 @@
-import { open, rename, rm } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
 import type { Reply } from '../bridge/contract'
 import { fileProblem } from './file-problem'
+import { type FileSystem, nodeFileSystem } from './file-system'
 
 let serial = 0
 
@@ -9,33 +9,27 @@ let serial = 0
  * Replaces a file whole or not at all: a temporary file in the same folder, written and flushed, renamed over the old
  * one, the folder flushed. Whatever goes wrong before the rename leaves the old file as it was.
  */
-export async function saveFile(path: string, bytes: Uint8Array | string): Promise<Reply<null>> {
+export async function saveFile(
+  path: string,
+  bytes: Uint8Array | string,
+  disk: FileSystem = nodeFileSystem
+): Promise<Reply<null>> {
   serial += 1
   const draft = join(dirname(path), `.${basename(path)}.${process.pid}-${serial}.draft`)
   try {
-    const file = await open(draft, 'wx', 0o666)
+    const file = await disk.create(draft)
     try {
       await file.writeFile(bytes)
       await file.sync()
     } finally {
       await file.close()
     }
-    await rename(draft, path)
-    await flushFolder(dirname(path))
-    return { ok: true, value: null }
+    await disk.rename(draft, path)
   } catch (error) {
-    await rm(draft, { force: true }).catch(() => undefined)
+    await disk.remove(draft).catch(() => undefined)
     return { ok: false, problem: fileProblem(error, path) }
   }
-}
-
-/** Makes the rename last through a power cut; Windows keeps no handle on a folder and needs none. */
-async function flushFolder(folder: string): Promise<void> {
-  if (process.platform === 'win32') return
-  const handle = await open(folder, 'r')
-  try {
-    await handle.sync()
-  } finally {
-    await handle.close()
-  }
+  // The new file stands in its place by now: a folder that cannot be flushed takes nothing back.
+  await disk.flushFolder(dirname(path)).catch(() => undefined)
+  return { ok: true, value: null }
 }

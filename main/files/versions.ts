@@ -1,5 +1,5 @@
-import { copyFile, mkdir, readdir, rm } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
+import { type FileSystem, nodeFileSystem } from './file-system'
 
 /** How many earlier versions of a document are kept. */
 export const KEPT_VERSIONS = 10
@@ -8,15 +8,21 @@ export const KEPT_VERSIONS = 10
 export const versionsFolder = (path: string): string => join(dirname(path), `.${basename(path)}.versions`)
 
 /** Copies the document as it stands into its versions before it is replaced, and lets the oldest go. */
-export async function keepVersion(path: string, now: Date): Promise<void> {
+export async function keepVersion(path: string, now: Date, disk: FileSystem = nodeFileSystem): Promise<void> {
   const folder = versionsFolder(path)
-  await mkdir(folder, { recursive: true })
+  await disk.makeFolder(folder)
   const stem = now.toISOString().replace(/[:.]/g, '-')
-  const before = (await readdir(folder)).filter((each) => each.endsWith('.json')).sort()
+  const before = (await disk.names(folder)).filter((each) => each.endsWith('.json')).sort()
   const last = before.filter((each) => each.startsWith(stem)).at(-1)
   const serial = last === undefined ? 0 : Number(last.slice(stem.length + 1, -'.json'.length)) + 1
   const name = `${stem}-${String(serial).padStart(3, '0')}.json`
-  await copyFile(path, join(folder, name))
+  try {
+    await disk.copy(path, join(folder, name))
+  } catch (error) {
+    // Half a copy is no version: it would push a whole one out.
+    await disk.remove(join(folder, name)).catch(() => undefined)
+    throw error
+  }
   const all = [...before, name]
-  for (const old of all.slice(0, Math.max(0, all.length - KEPT_VERSIONS))) await rm(join(folder, old), { force: true })
+  for (const old of all.slice(0, Math.max(0, all.length - KEPT_VERSIONS))) await disk.remove(join(folder, old))
 }

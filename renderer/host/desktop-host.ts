@@ -89,10 +89,13 @@ export function desktopHost(bridge: Bridge): Host {
         if (event.kind === 'menu') take(event.command)
         if (event.kind === 'close-asked') take('close')
       }),
-    onOpenedFile: (take) =>
-      bridge.listen((event) => {
+    onOpenedFile: (take) => {
+      const stop = bridge.listen((event) => {
         if (event.kind === 'opened') take({ file: taken(event.file), text: event.file.text })
       })
+      void bridge.send('window:ready', null)
+      return stop
+    }
   }
 }
 
@@ -107,7 +110,9 @@ const WORDS: Readonly<Record<FileProblem['code'], string>> = {
   'no-permission': 'this account may not read or write it',
   'disk-full': 'the disk is full',
   'changed-on-disk': 'it changed on disk',
+  'open-elsewhere': 'it is open in another window',
   'unknown-file': 'the program no longer knows it',
+  'newer-schema': 'it was written by a newer version of the program',
   failed: 'the machine refused'
 }
 

@@ -1,8 +1,11 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, truncate, writeFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, truncate, utimes, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { documentSchema } from '../../../main/files/document-schema'
 import { fileProblem } from '../../../main/files/file-problem'
+import { nodeFileSystem } from '../../../main/files/file-system'
+import { keepOriginal } from '../../../main/files/keep-original'
 import { DOCUMENT_LIMIT, readDocument, stampOf } from '../../../main/files/read-document'
 import { saveDocument } from '../../../main/files/save-document'
 import { saveFile } from '../../../main/files/save-file'
@@ -79,6 +82,76 @@ describe('saving a document', () => {
   ])('says what a system error %s means for the file', (code, meant) => {
     const error = Object.assign(new Error(code), { code })
     expect(fileProblem(error, '/sills/kitchen.json')).toEqual({ code: meant, about: 'kitchen.json' })
+  })
+})
+
+describe('a document of another schema', () => {
+  const older = '{"schema":1,"title":"old"}'
+  const current = '{"schema":2,"title":"new"}'
+
+  it('is kept beside itself, as it was, before its first save in the current one', async () => {
+    await writeFile(at('sill.json'), older)
+    expect((await saveDocument(at('sill.json'), current, stampOf(older), false, noon)).ok).toBe(true)
+    expect(await readFile(at('sill.schema-1.json'), 'utf8')).toBe(older)
+    expect(await readFile(at('sill.json'), 'utf8')).toBe(current)
+    await saveDocument(at('sill.json'), '{"schema":2,"title":"newer"}', stampOf(current), false, noon)
+    expect((await readdir(folder)).sort()).toEqual(['.sill.json.versions', 'sill.json', 'sill.schema-1.json'])
+  })
+
+  it('is kept under a further number where another original has its name', async () => {
+    await writeFile(at('sill.json'), older)
+    await writeFile(at('sill.schema-1.json'), 'another')
+    expect(await keepOriginal(at('sill.json'), 1)).toBe(at('sill.schema-1-2.json'))
+    expect(await keepOriginal(at('sill.json'), 1)).toBe(at('sill.schema-1-2.json'))
+    expect(await readFile(at('sill.schema-1.json'), 'utf8')).toBe('another')
+    expect(await readFile(at('sill.schema-1-2.json'), 'utf8')).toBe(older)
+  })
+
+  it('is not saved at all when the original cannot be kept', async () => {
+    await writeFile(at('sill.json'), older)
+    const full = Object.assign(new Error('full'), { code: 'ENOSPC' })
+    const disk = { ...nodeFileSystem, copy: () => Promise.reject(full) }
+    const saved = await saveDocument(at('sill.json'), current, stampOf(older), false, noon, disk)
+    expect(saved).toEqual({ ok: false, problem: { code: 'disk-full', about: 'sill.json' } })
+    expect(await readFile(at('sill.json'), 'utf8')).toBe(older)
+    expect(await readdir(folder)).toEqual(['sill.json'])
+  })
+
+  it('is never written over when a newer version of the program wrote it, even when told to', async () => {
+    const newer = '{"schema":3,"title":"from next year"}'
+    await writeFile(at('sill.json'), newer)
+    for (const overwrite of [false, true]) {
+      expect(await saveDocument(at('sill.json'), current, stampOf(newer), overwrite, noon)).toEqual({
+        ok: false,
+        problem: { code: 'newer-schema', about: 'sill.json' }
+      })
+    }
+    expect(await readFile(at('sill.json'), 'utf8')).toBe(newer)
+  })
+
+  it.each([
+    ['{"schema":1}', 1],
+    ['{"schema":12,"x":{}}', 12],
+    ['{"schema":1.5}', null],
+    ['{"schema":"1"}', null],
+    ['{"__proto__":{"schema":9}}', null],
+    ['[1]', null],
+    ['null', null],
+    ['{"schema":', null]
+  ])('%s has schema %s', (text, schema) => {
+    expect(documentSchema(text)).toBe(schema)
+  })
+})
+
+describe('a save that was killed', () => {
+  it('leaves a draft that the next save of the same file clears away, and no other', async () => {
+    const old = new Date(Date.now() - 3_600_000)
+    const names = ['.sill.json.77-1.draft', '.sill.json.78-1.draft', '.other.json.77-1.draft']
+    for (const name of names) await writeFile(at(name), 'half')
+    await utimes(at('.sill.json.77-1.draft'), old, old)
+    await utimes(at('.other.json.77-1.draft'), old, old)
+    await saveDocument(at('sill.json'), 'new', null, false, new Date())
+    expect((await readdir(folder)).sort()).toEqual(['.other.json.77-1.draft', '.sill.json.78-1.draft', 'sill.json'])
   })
 })
 

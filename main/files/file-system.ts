@@ -1,0 +1,49 @@
+import { copyFile, mkdir, open, readdir, rename, rm, stat } from 'node:fs/promises'
+
+/** A file being written. */
+export interface OpenDraft {
+  readonly writeFile: (bytes: Uint8Array | string) => Promise<void>
+  readonly sync: () => Promise<void>
+  readonly close: () => Promise<void>
+}
+
+/** The part of the file system that saving uses, so that a proof can let each step of it fail. */
+export interface FileSystem {
+  /** A new file; an error when the name is taken. */
+  readonly create: (path: string) => Promise<OpenDraft>
+  readonly rename: (from: string, to: string) => Promise<void>
+  readonly remove: (path: string) => Promise<void>
+  /** Copies a file; an error when the name is taken. */
+  readonly copy: (from: string, to: string) => Promise<void>
+  readonly makeFolder: (path: string) => Promise<void>
+  readonly names: (folder: string) => Promise<readonly string[]>
+  /** When a file was last written, ms. */
+  readonly writtenAt: (path: string) => Promise<number>
+  /** Makes the names in a folder last through a power cut. */
+  readonly flushFolder: (folder: string) => Promise<void>
+}
+
+/** `COPYFILE_EXCL`: never over a file that is there. */
+const ONLY_NEW = 1
+
+export const nodeFileSystem: FileSystem = {
+  create: (path) => open(path, 'wx', 0o666),
+  rename,
+  remove: (path) => rm(path, { force: true }),
+  copy: (from, to) => copyFile(from, to, ONLY_NEW),
+  makeFolder: async (path) => {
+    await mkdir(path, { recursive: true })
+  },
+  names: (folder) => readdir(folder),
+  writtenAt: async (path) => (await stat(path)).mtimeMs,
+  flushFolder: async (folder) => {
+    // Windows keeps no handle on a folder and needs none.
+    if (process.platform === 'win32') return
+    const handle = await open(folder, 'r')
+    try {
+      await handle.sync()
+    } finally {
+      await handle.close()
+    }
+  }
+}

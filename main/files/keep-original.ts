@@ -1,0 +1,36 @@
+import { basename, dirname, extname, join } from 'node:path'
+import { type FileSystem, nodeFileSystem } from './file-system'
+import { readDocument } from './read-document'
+
+/**
+ * Copies a document of an older schema beside itself, its schema in the name, before its first save in the current one.
+ * A copy with the same contents is enough; one with others is left alone and the next free number taken. Throws what the
+ * file system throws: without the copy there is no save. Answers the copy's path.
+ */
+export async function keepOriginal(path: string, schema: number, disk: FileSystem = nodeFileSystem): Promise<string> {
+  const original = await readDocument(path)
+  const ending = extname(path)
+  const stem = join(dirname(path), `${basename(path, ending)}.schema-${schema}`)
+  for (let number = 1; ; number += 1) {
+    const kept = `${stem}${number === 1 ? '' : `-${number}`}${ending}`
+    const there = await readDocument(kept)
+    if (there.ok && original.ok && there.value.stamp === original.value.stamp) return kept
+    if (!there.ok && there.problem.code === 'not-found') {
+      await copyWhole(path, kept, disk)
+      return kept
+    }
+  }
+}
+
+/** A copy that is there whole or not at all. */
+async function copyWhole(from: string, to: string, disk: FileSystem): Promise<void> {
+  const draft = join(dirname(to), `.${basename(to)}.${process.pid}-0.draft`)
+  await disk.remove(draft)
+  try {
+    await disk.copy(from, draft)
+    await disk.rename(draft, to)
+  } catch (error) {
+    await disk.remove(draft).catch(() => undefined)
+    throw error
+  }
+}
