@@ -8,7 +8,7 @@ import type { Desktop } from './ports'
 const FILTERS = [{ name: 'Sillwright document', extensions: ['json'] }]
 
 /** The desktop as Electron gives it. A window with unsaved changes asks its page before it closes. */
-export function electronDesktop(window: BrowserWindow): Desktop {
+export function electronDesktop(window: BrowserWindow, recentChanged: Desktop['recentChanged']): Desktop {
   let edited = false
   let closing = false
   const tell: Desktop['tell'] = (event) => window.webContents.send(EVENT_CHANNEL, event)
@@ -16,6 +16,10 @@ export function electronDesktop(window: BrowserWindow): Desktop {
     if (!edited || closing) return
     event.preventDefault()
     tell({ kind: 'close-asked' })
+  })
+  // A page that has died cannot be asked: the window may close, and the work is offered from its recovery.
+  window.webContents.on('render-process-gone', () => {
+    edited = false
   })
   return {
     askOpen: async () => {
@@ -37,6 +41,10 @@ export function electronDesktop(window: BrowserWindow): Desktop {
       window.close()
     },
     tell,
+    say: (message) => {
+      void dialog.showMessageBox(window, { type: 'info', message, buttons: ['OK'] })
+    },
+    recentChanged,
     now: () => new Date()
   }
 }

@@ -8,6 +8,10 @@ export interface Desktop {
   readonly setWindow: (title: string, edited: boolean) => void
   readonly closeWindow: () => void
   readonly tell: (event: ShellEvent) => void
+  /** Says something to the person in a box of the system's own. */
+  readonly say: (words: string) => void
+  /** The list of recent files has a new head. */
+  readonly recentChanged: (path: string) => void
   readonly now: () => Date
 }
 
@@ -17,5 +21,6 @@ export interface MessagePort {
 }
 
 export interface SenderEvent {
+  readonly sender: { readonly id: number }
   readonly senderFrame: { readonly url: string; readonly parent: unknown } | null
 }

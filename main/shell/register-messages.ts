@@ -4,12 +4,15 @@ import type { Handlers } from './file-desk'
 import type { MessagePort } from './ports'
 import { trustedSender } from './trusted-sender'
 
-/** Puts every message's handler on a port: sender checked, payload parsed, a handler's failure an answer like any other. */
-export function registerMessages(port: MessagePort, handlers: Handlers): void {
+/**
+ * Puts every message's handler on a port: sender checked, payload parsed, a handler's failure an answer like any other.
+ * `handlersOf` finds the handlers of the window a message comes from, by the number of its contents.
+ */
+export function registerMessages(port: MessagePort, handlersOf: (contentsId: number) => Handlers | null): void {
   for (const name of MESSAGE_NAMES) {
     port.handle(name, async (event, payload) => {
-      if (!trustedSender(event)) return refused('sender')
-      return answer(handlers, name, payload)
+      const handlers = trustedSender(event) ? handlersOf(event.sender.id) : null
+      return handlers === null ? refused('sender') : answer(handlers, name, payload)
     })
   }
 }

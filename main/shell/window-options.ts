@@ -1,12 +1,13 @@
 import type { BrowserWindowConstructorOptions } from 'electron'
+import { LEAST_SIZE, type WindowPlace } from './window-place'
 
 /** The window: sandboxed, isolated, no Node in the page, nothing shown before it is drawn. */
-export function windowOptions(preload: string): BrowserWindowConstructorOptions {
+export function windowOptions(preload: string, place: Partial<WindowPlace> = {}): BrowserWindowConstructorOptions {
+  const { maximized: _, ...bounds } = place
   return {
-    width: 1440,
-    height: 900,
-    minWidth: 960,
-    minHeight: 600,
+    ...bounds,
+    minWidth: LEAST_SIZE.width,
+    minHeight: LEAST_SIZE.height,
     show: false,
     backgroundColor: '#f6f4ef',
     title: 'Sillwright',

@@ -1,9 +1,13 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { MESSAGE_NAMES, type ShellEvent } from '../../../main/bridge/contract'
-import { fileDesk } from '../../../main/shell/file-desk'
+import { fileIds } from '../../../main/files/file-ids'
+import { heldFiles } from '../../../main/files/held-files'
+import { recoveryIn } from '../../../main/files/recovery'
+import { windowsToRecover } from '../../../main/files/recovery-slot'
+import { fileDesk, type Premises, recoveryFolderIn } from '../../../main/shell/file-desk'
 import type { Desktop, SenderEvent } from '../../../main/shell/ports'
 import { registerMessages } from '../../../main/shell/register-messages'
 import { ownAddress } from '../../../main/shell/trusted-sender'
@@ -14,8 +18,12 @@ let folder = ''
 let chosen: string | null = null
 let told: ShellEvent[] = []
 let windows: string[] = []
+let said: string[] = []
+let recent: string[] = []
+let premises: Premises
 const port = new Map<string, Handler>()
-const page: SenderEvent = { senderFrame: { url: 'app://bundle/index.html', parent: null } }
+const page: SenderEvent = { sender: { id: 1 }, senderFrame: { url: 'app://bundle/index.html', parent: null } }
+const otherPage: SenderEvent = { ...page, sender: { id: 2 } }
 
 const send = (name: string, payload: unknown, event = page): Promise<unknown> => {
   const handler = port.get(name)
@@ -28,6 +36,8 @@ beforeEach(async () => {
   chosen = null
   told = []
   windows = []
+  said = []
+  recent = []
   port.clear()
   const desktop: Desktop = {
     askOpen: async () => chosen,
@@ -36,10 +46,13 @@ beforeEach(async () => {
     setWindow: (title, edited) => windows.push(`${title} ${edited}`),
     closeWindow: () => windows.push('closed'),
     tell: (event) => told.push(event),
+    say: (words) => said.push(words),
+    recentChanged: (path) => recent.push(path),
     now: () => new Date('2026-03-01T12:00:00Z')
   }
-  const desk = fileDesk(desktop, join(folder, 'home'))
-  registerMessages({ handle: (name, handler) => port.set(name, handler) }, desk.handlers)
+  premises = { home: join(folder, 'home'), ids: fileIds(), held: heldFiles() }
+  const desks = [fileDesk(desktop, premises, 1), fileDesk(desktop, premises, 2)]
+  registerMessages({ handle: (name, handler) => port.set(name, handler) }, (id) => desks[id - 1]?.handlers ?? null)
 })
 afterEach(() => rm(folder, { recursive: true, force: true }))
 
@@ -87,10 +100,11 @@ describe('the messages between page and shell', () => {
 
   it('are refused from any frame but the program’s own page', async () => {
     const senders: SenderEvent[] = [
-      { senderFrame: null },
-      { senderFrame: { url: 'https://sills.example/', parent: null } },
-      { senderFrame: { url: 'app://other/index.html', parent: null } },
-      { senderFrame: { url: 'app://bundle/index.html', parent: {} } }
+      { ...page, senderFrame: null },
+      { ...page, senderFrame: { url: 'https://sills.example/', parent: null } },
+      { ...page, senderFrame: { url: 'app://other/index.html', parent: null } },
+      { ...page, senderFrame: { url: 'app://bundle/index.html', parent: {} } },
+      { ...page, sender: { id: 99 } }
     ]
     for (const sender of senders) {
       expect(await send('recent:list', null, sender)).toEqual({
@@ -133,13 +147,104 @@ describe('the messages between page and shell', () => {
     expect(await send('print:pdf', { bytes: new Uint8Array(3) })).toEqual({ ok: true, value: true })
   })
 
-  it('hand a design that the system opens to the page', async () => {
+  it('hand a design that the system opens to the page once it listens, and say what could not be opened', async () => {
     const path = join(folder, 'given.sillwright.json')
     await writeFile(path, 'given')
-    const desk = fileDesk({ ...silent, tell: (event) => told.push(event) }, join(folder, 'home'))
+    const words: string[] = []
+    const desk = fileDesk(
+      { ...silent, tell: (event) => told.push(event), say: (each) => words.push(each) },
+      premises,
+      3
+    )
     await desk.openPath(path)
-    await desk.openPath(join(folder, 'missing.sillwright.json'))
+    expect(told).toEqual([])
+    await desk.handlers['window:ready'](null)
+    await desk.handlers['window:ready'](null)
     expect(told).toMatchObject([{ kind: 'opened', file: { name: 'given.sillwright.json', text: 'given' } }])
+    await desk.openPath(path)
+    expect(told).toHaveLength(2)
+    await desk.openPath(join(folder, 'missing.sillwright.json'))
+    expect(words).toEqual(['missing.sillwright.json was not opened: not found.'])
+  })
+})
+
+describe('two windows on one file', () => {
+  it('the second says so and has a copy, which is saved under a name of its own', async () => {
+    const file = join(folder, 'kitchen.json')
+    await writeFile(file, 'one')
+    await symlink(file, join(folder, 'link.json'))
+    chosen = file
+    expect(await send('document:open', { kind: 'design' })).toMatchObject({ value: { fileId: 'f1', copy: false } })
+    expect(said).toEqual([])
+    chosen = join(folder, 'link.json')
+    const second = await send('document:open', { kind: 'design' }, otherPage)
+    expect(second).toMatchObject({ value: { fileId: 'f2', copy: true, text: 'one' } })
+    expect(said).toEqual([
+      'kitchen.json is open in another window. This is a copy: saving it asks for a name of its own.'
+    ])
+
+    const save = { fileId: 'f2', text: 'two', stamp: '', overwrite: true }
+    chosen = null
+    expect(await send('document:save', save, otherPage)).toEqual({ ok: true, value: null })
+    chosen = file
+    expect(await send('document:save', save, otherPage)).toEqual({
+      ok: false,
+      problem: { code: 'open-elsewhere', about: 'kitchen.json' }
+    })
+    chosen = join(folder, 'second.json')
+    expect(await send('document:save', save, otherPage)).toMatchObject({ ok: true, value: { name: 'second.json' } })
+    expect(await readFile(file, 'utf8')).toBe('one')
+    expect(await readFile(chosen, 'utf8')).toBe('two')
+  })
+
+  it('a window that goes or takes up another file leaves the first free', async () => {
+    const [one, two] = [join(folder, 'one.json'), join(folder, 'two.json')]
+    for (const path of [one, two]) await writeFile(path, '{}')
+    const open = async (path: string, from: SenderEvent) => {
+      chosen = path
+      return send('document:open', { kind: 'design' }, from)
+    }
+    await open(one, page)
+    await open(two, page)
+    expect(await open(one, otherPage)).toMatchObject({ value: { copy: false } })
+    expect(await open(two, otherPage)).toMatchObject({ value: { copy: true } })
+    premises.held.release(1)
+    expect(await open(two, otherPage)).toMatchObject({ value: { copy: false } })
+  })
+
+  it('each keep work for recovery of their own, and share the workshop', async () => {
+    const write = (key: string, text: string, from: SenderEvent) =>
+      send('recovery:write', { key, name: 'n', text }, from)
+    await write('design', 'first', page)
+    await write('design', 'second', otherPage)
+    await write('workshop', 'shop', otherPage)
+    const texts = async (from: SenderEvent) => {
+      const reply = (await send('recovery:list', null, from)) as { value: { key: string; text: string }[] }
+      return reply.value.map(({ key, text }) => `${key} ${text}`).sort()
+    }
+    expect(await texts(page)).toEqual(['design first', 'workshop shop'])
+    expect(await texts(otherPage)).toEqual(['design second', 'workshop shop'])
+    expect(await windowsToRecover(recoveryIn(recoveryFolderIn(premises.home)))).toEqual([1, 2])
+    await send('recovery:drop', { key: 'design' }, otherPage)
+    expect(await texts(page)).toEqual(['design first', 'workshop shop'])
+  })
+
+  it('work that was given up when its window closed is not offered again; work not asked about is', async () => {
+    const keep = () => send('recovery:write', { key: 'design', name: 'n', text: '{}' })
+    const left = async () => ((await send('recovery:list', null)) as { value: unknown[] }).value.length
+    await keep()
+    await send('window:close', null)
+    expect(await left()).toBe(1)
+    await send('window:state', { title: 'Kitchen', edited: true })
+    await send('window:close', null)
+    expect(await left()).toBe(0)
+  })
+
+  it('tells the system of each file that is opened or saved under a name', async () => {
+    chosen = join(folder, 'kitchen.json')
+    await send('document:save-as', { kind: 'design', suggestedName: 'a', text: '{}' })
+    await send('document:open', { kind: 'design' })
+    expect(recent).toEqual([chosen, chosen])
   })
 })
 
@@ -150,6 +255,8 @@ const silent: Desktop = {
   setWindow: () => undefined,
   closeWindow: () => undefined,
   tell: () => undefined,
+  say: () => undefined,
+  recentChanged: () => undefined,
   now: () => new Date(0)
 }
 

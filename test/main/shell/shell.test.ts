@@ -1,7 +1,7 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 
 interface Called {
   readonly name: string
@@ -18,10 +18,18 @@ const named = (name: string): readonly Called[] => calls.filter((each) => each.n
 
 vi.mock('electron', () => {
   class FakeWindow {
-    webContents = { send: record('send'), once: record('contents.once') }
+    webContents = { id: 1, send: record('send'), on: record('contents.on'), reload: record('reload') }
+    static getFocusedWindow = () => new FakeWindow(null)
     constructor(options: unknown) {
-      record('window')(options)
+      if (options !== null) record('window')(options)
     }
+    isFocused = () => false
+    isMinimized = () => true
+    restore = record('restore')
+    focus = record('focus')
+    maximize = record('maximize')
+    isMaximized = () => false
+    getNormalBounds = () => ({ x: 10, y: 20, width: 1200, height: 800 })
     on = record('window.on')
     once = record('window.once')
     loadURL = record('loadURL')
@@ -36,15 +44,18 @@ vi.mock('electron', () => {
       requestSingleInstanceLock: () => true,
       quit: record('quit'),
       on: record('app.on'),
-      getPath: () => '/home/of/the/program',
+      getPath: () => home,
+      addRecentDocument: record('addRecentDocument'),
+      commandLine: { appendSwitch: record('appendSwitch') },
       whenReady: () => {
         record('whenReady')()
         return Promise.resolve()
       }
     },
     BrowserWindow: FakeWindow,
-    dialog: {},
+    dialog: { showMessageBox: record('say') },
     shell: {},
+    screen: { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1040 } }] },
     ipcMain: { handle: record('ipc.handle') },
     Menu: { setApplicationMenu: record('menu'), buildFromTemplate: (template: unknown) => template },
     protocol: { registerSchemesAsPrivileged: record('scheme'), handle: record('protocol.handle') },
@@ -53,6 +64,7 @@ vi.mock('electron', () => {
         setPermissionRequestHandler: record('permission.request'),
         setPermissionCheckHandler: record('permission.check'),
         setDevicePermissionHandler: record('permission.device'),
+        setDisplayMediaRequestHandler: record('permission.display'),
         on: record('session.on'),
         webRequest: { onBeforeRequest: record('onBeforeRequest') }
       }
@@ -60,12 +72,17 @@ vi.mock('electron', () => {
   }
 })
 
+let home = ''
 beforeEach(async () => {
+  home = await mkdtemp(join(tmpdir(), 'sillwright-home-'))
   calls.length = 0
   vi.resetModules()
   await import('../../../main/index')
-  await Promise.resolve()
+  await vi.waitFor(() => expect(named('window.on').map(({ args }) => args[0])).toContain('closed'))
 })
+afterEach(() => rm(home, { recursive: true, force: true }))
+
+const page = { sender: { id: 1 }, senderFrame: { url: 'app://bundle/index.html', parent: null } }
 
 /** The function that was handed over in a call. */
 function handed<F>(name: string, at: number, first?: string): F {
@@ -110,6 +127,11 @@ describe('the desktop shell', () => {
     )
     answers.push(handed<() => boolean>('permission.check', 0)(), handed<() => boolean>('permission.device', 0)())
     expect(answers).toEqual([false, false, false])
+    const given: unknown[] = []
+    handed<(r: unknown, give: (streams: unknown) => void) => void>('permission.display', 0)({}, (each) =>
+      given.push(each)
+    )
+    expect(given).toEqual([{}])
   })
 
   it('denies downloads and every address but its own', () => {
@@ -161,6 +183,9 @@ describe('the desktop shell', () => {
     expect(denied('will-navigate', 'https://sills.example/')).toBe(true)
     expect(denied('will-navigate', 'app://bundle/index.html')).toBe(false)
     expect(denied('will-attach-webview', 'app://bundle/index.html')).toBe(true)
+    expect(denied('will-redirect', 'app://bundle/index.html')).toBe(true)
+    expect(denied('will-frame-navigate', 'https://sills.example/')).toBe(true)
+    expect(denied('will-frame-navigate', 'blob:app://bundle/1')).toBe(false)
   })
 
   it('asks the page before a window with unsaved changes closes', async () => {
@@ -169,18 +194,87 @@ describe('the desktop shell', () => {
     closing(event)
     expect(event.preventDefault).not.toHaveBeenCalled()
     const state = handed<(sender: unknown, payload: unknown) => Promise<unknown>>('ipc.handle', 1, 'window:state')
-    await state({ senderFrame: { url: 'app://bundle/index.html', parent: null } }, { title: 'Kitchen', edited: true })
+    await state(page, { title: 'Kitchen', edited: true })
     closing(event)
     expect(event.preventDefault).toHaveBeenCalledOnce()
     expect(named('send')).toMatchObject([{ args: ['shell:event', { kind: 'close-asked' }] }])
     expect(named('setTitle')[0]?.args).toEqual(['Kitchen'])
   })
 
-  it('gives the menu the platform’s own roles', () => {
+  it('lets no name on a network be looked up', () => {
+    expect(named('appendSwitch')[0]?.args).toEqual(['host-resolver-rules', 'MAP * ~NOTFOUND'])
+  })
+
+  it('keeps one run of the program: a second start brings the window to the front with its file', async () => {
+    const path = join(home, 'given.sillwright.json')
+    await writeFile(path, 'given')
+    const second = handed<(e: unknown, argv: readonly string[]) => void>('app.on', 1, 'second-instance')
+    second({}, ['sillwright', '--flag', path])
+    expect([named('restore').length, named('focus').length]).toEqual([1, 1])
+    await handed<(sender: unknown, payload: unknown) => Promise<unknown>>('ipc.handle', 1, 'window:ready')(page, null)
+    await vi.waitFor(() =>
+      expect(named('send')).toMatchObject([{ args: ['shell:event', { kind: 'opened', file: { text: 'given' } }] }])
+    )
+    expect(named('addRecentDocument')[0]?.args).toEqual([path])
+  })
+
+  it('takes files from the system as soon as the program starts, before it is ready', () => {
+    const order = calls.map((each) => (each.name === 'app.on' ? String(each.args[0]) : each.name))
+    expect(order.indexOf('open-file')).toBeLessThan(order.indexOf('whenReady'))
+    const event = { preventDefault: vi.fn() }
+    handed<(e: typeof event, path: string) => void>('app.on', 1, 'open-file')(event, join(home, 'none.sillwright.json'))
+    expect(event.preventDefault).toHaveBeenCalledOnce()
+  })
+
+  it('remembers where a window stood, and brings a page that died back once', async () => {
+    const onClose = named('window.on').filter(({ args }) => args[0] === 'close')
+    for (const { args } of onClose) (args[1] as (e: unknown) => void)({ preventDefault: () => undefined })
+    await vi.waitFor(async () =>
+      expect(JSON.parse(await readFile(join(home, 'window.json'), 'utf8'))).toEqual({
+        x: 10,
+        y: 20,
+        width: 1200,
+        height: 800,
+        maximized: false
+      })
+    )
+    const died = named('contents.on').filter(({ args }) => args[0] === 'render-process-gone')
+    const die = (): void => {
+      for (const { args } of died) (args[1] as (e: unknown, why: { reason: string }) => void)({}, { reason: 'crashed' })
+    }
+    die()
+    die()
+    expect(named('reload')).toHaveLength(1)
+  })
+
+  it('gives the menu the platform’s own roles and the page’s commands', () => {
     const text = JSON.stringify(named('menu')[0]?.args[0])
-    for (const role of ['cut', 'copy', 'paste', 'selectAll', 'togglefullscreen', 'windowMenu', 'recentDocuments']) {
+    for (const role of ['cut', 'copy', 'paste', 'selectAll', 'togglefullscreen', 'windowMenu', 'close']) {
       expect(text).toContain(`"role":"${role}"`)
     }
+  })
+})
+
+describe('the menu', () => {
+  const acts = { command: record('command'), newWindow: record('newWindow'), openRecent: record('openRecent') }
+
+  it('lists the designs last used where the platform keeps no such list, and opens the one chosen', async () => {
+    const { menuTemplate } = await import('../../../main/shell/menu')
+    const file = menuTemplate('linux', ['/sills/herbs & greens.json'], acts)[0]?.submenu
+    const recent = Array.isArray(file) ? file.find(({ label }) => label === 'Open recent') : undefined
+    const [entry] = Array.isArray(recent?.submenu) ? recent.submenu : []
+    expect(entry?.label).toBe('herbs && greens.json')
+    Reflect.apply(entry?.click ?? (() => undefined), undefined, [])
+    expect(named('openRecent')[0]?.args).toEqual(['/sills/herbs & greens.json'])
+    expect(JSON.stringify(menuTemplate('darwin', ['/sills/a.json'], acts))).toContain('"role":"recentDocuments"')
+  })
+
+  it('sends a command by its name', async () => {
+    const { menuTemplate } = await import('../../../main/shell/menu')
+    const file = menuTemplate('win32', [], acts)[0]?.submenu
+    const print = Array.isArray(file) ? file.find(({ accelerator }) => accelerator === 'CmdOrCtrl+P') : undefined
+    Reflect.apply(print?.click ?? (() => undefined), undefined, [])
+    expect(named('command')[0]?.args).toEqual(['print'])
   })
 })
 
