@@ -79,6 +79,11 @@ export interface CutPlan {
   /** Different ways a bar is cut. */
   readonly patterns: number
   readonly longestOffcutMm: number
+  /**
+   * Whether no plan of this cost uses fewer bars. One long offcut, few patterns and few stop settings are looked for
+   * within the cost too, and are best effort always.
+   */
+  readonly fewestBars: 'proven' | 'best-effort'
   /** Piece lengths in the order to set the stop to. */
   readonly stopSettingsMm: readonly number[]
   readonly boughtMm: number

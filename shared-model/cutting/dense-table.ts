@@ -11,6 +11,9 @@ export const denseTable = (grown: Grown, longest: number, meter: Meter): Pricer 
   const most = grown.allowed.map(() => 0)
   for (const bar of grown.stock) most[bar.lotClass] = Math.max(most[bar.lotClass] ?? 0, bar.capacity)
 
+  const flatEnd = grown.allowed.map(() => 0)
+  const risesOf: (readonly number[] | null)[] = grown.allowed.map(() => null)
+
   const fillClass = (lotClass: number, value: Float64Array, qty: Float64Array): void => {
     const table = classes[lotClass]
     const list = steps[lotClass]
@@ -49,8 +52,8 @@ export const denseTable = (grown: Grown, longest: number, meter: Meter): Pricer 
       step.reached = reached
       taken.fill(0, row, row + size)
       for (let w = reached; w >= size; w--) {
-        const taking = (table[w - size] ?? 0) + gain
-        if (taking > (table[w] ?? 0)) {
+        const taking = (table[w - size] as number) + gain
+        if (taking > (table[w] as number)) {
           table[w] = taking
           taken[row + w] = 1
         } else taken[row + w] = 0
@@ -58,9 +61,21 @@ export const denseTable = (grown: Grown, longest: number, meter: Meter): Pricer 
       cells += reached - size + 1 + size / 16
     }
     flatEnd[lotClass] = reached
+    risesOf[lotClass] = null
     meter.spend(cells / 1000 + 0.5)
   }
-  const flatEnd = grown.allowed.map(() => 0)
+
+  /** Lengths at which the table rises: where a shorter filling is worth less, and leaves no more. */
+  const rises = (lotClass: number): readonly number[] => {
+    const known = risesOf[lotClass]
+    if (known) return known
+    const table = classes[lotClass]
+    const found = [0]
+    const end = flatEnd[lotClass] ?? 0
+    if (table) for (let w = 1; w <= end; w++) if ((table[w] as number) > (table[w - 1] as number)) found.push(w)
+    risesOf[lotClass] = found
+    return found
+  }
 
   const trace = (lotClass: number, from: number): { kinds: number[]; counts: number[] } => {
     const list = steps[lotClass] ?? []
@@ -92,8 +107,8 @@ export const denseTable = (grown: Grown, longest: number, meter: Meter): Pricer 
       let at = end
       let most = (table[end] ?? 0) + (leftScale === 0 ? 0 : leftScale * worthAt(grown, bar, end))
       if (leftScale !== 0 && bar.keep !== null) {
-        for (let w = 0; w < end; w++) {
-          if (w > 0 && table[w] === table[w - 1]) continue
+        for (const w of rises(bar.lotClass)) {
+          if (w > end) break
           const here = (table[w] ?? 0) + leftScale * worthAt(grown, bar, w)
           if (here > most) {
             most = here

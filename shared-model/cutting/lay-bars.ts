@@ -1,28 +1,28 @@
 /** From a solved instance back to bars at the bench: which piece is cut where, what is left, in the order to cut. */
-import type { BarJob, CutPiece, StockSource } from './bar-job'
-import { barKey } from './bar-job'
+import type { BarJob } from './bar-job'
 import type { CutBar } from './cut-plan'
+import { cuttingOrder } from './cutting-order'
 import { worthLeft } from './instance'
 import { cutsIn, leftoverAfter, mmFromNm } from './kerf'
+import { barKey, type CutPiece, type StockSource } from './profile-job'
 import type { BarSolution } from './solution'
 
 /** `letterFrom`: how many bars of other profiles are lettered already. */
 export const layBars = (job: BarJob, solution: BarSolution, letterFrom: number): CutBar[] => {
   const dealt = job.cut.map((pieces) => [...pieces])
-  const laid: { source: StockSource; pieces: CutPiece[]; order: number }[] = []
+  const laid: { source: StockSource; pieces: CutPiece[] }[] = []
   const used = new Set<number>()
   for (const pattern of solution.patterns) {
     const source = job.sources[pattern.stock]
     if (!source) continue
     for (let bar = 0; bar < pattern.times; bar++) {
       const pieces = pattern.pieces.flatMap(({ demand, qty }) => (dealt[demand] ?? []).splice(0, qty).flat())
-      pieces.sort((a, b) => b.length - a.length)
       used.add(pattern.stock)
-      laid.push({ source, pieces, order: pattern.stock })
+      laid.push({ source, pieces })
     }
   }
   job.sources.forEach((source, order) => {
-    if (source.kind === 'open' && !used.has(order)) laid.push({ source, pieces: [], order })
+    if (source.kind === 'open' && !used.has(order)) laid.push({ source, pieces: [] })
   })
   const taken = new Set(laid.flatMap(({ source }) => source.key ?? []))
   const serials = new Map<string, number>()
@@ -38,8 +38,16 @@ export const layBars = (job: BarJob, solution: BarSolution, letterFrom: number):
     while (marks.has(barMark(letter))) letter++
     return barMark(letter++)
   }
-  return laid.map(({ source, pieces }) =>
-    oneBar(job, source, [...source.first, ...pieces], source.key ?? nextKey(source.stockId), source.mark ?? nextMark())
+  return cuttingOrder(laid, ({ pieces }) => pieces.map(({ length }) => length)).map(
+    ({ bar: { source, pieces }, order }) => {
+      const waiting = [...pieces]
+      const ordered = order.flatMap((length) => {
+        const at = waiting.findIndex((piece) => piece.length === length)
+        return at < 0 ? [] : waiting.splice(at, 1)
+      })
+      const key = source.key ?? nextKey(source.stockId)
+      return oneBar(job, source, [...source.first, ...ordered], key, source.mark ?? nextMark())
+    }
   )
 }
 

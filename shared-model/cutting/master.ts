@@ -1,6 +1,8 @@
 /**
  * The master problem: least cost of patterns that cover the demand, patterns made as they are needed (column generation).
  * It stays warm while demand is taken out, bars of a stock are limited, or patterns are shut.
+ * @source gilmore-gomory-1961
+ * @source farley-1990
  */
 import type { Grown } from './grown'
 import type { Meter } from './meter'

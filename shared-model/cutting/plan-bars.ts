@@ -1,30 +1,21 @@
-import type { Budget, FindingOf, ProblemOf, Result } from '../outcome'
+import type { Budget, FindingOf, Result } from '../outcome'
 import { failed, ok } from '../outcome'
 import { type BarJob, barJob } from './bar-job'
-import type { CuttingFindingCodes, CuttingProblemCodes } from './codes'
-import type { CutBar, CutPlan, DoneBar, Piece } from './cut-plan'
-import { LEAST_PIECE_MM, MOST_KERF_MM, MOST_MM, mmFromNm } from './kerf'
+import { checkCutPlan } from './check-cut-plan'
+import type { CuttingFindingCodes } from './codes'
+import type { CutBar, CutPlan } from './cut-plan'
+import { type BarsToCut, type CuttingProblem, firstProblem } from './first-problem'
+import { mmFromNm } from './kerf'
 import { layBars } from './lay-bars'
 import type { BarSolution } from './solution'
 import { solveBars } from './solve-bars'
-import type { CuttingSetup, Offcut, StockBar } from './stock'
-
-export interface BarsToCut {
-  readonly pieces: readonly Piece[]
-  readonly stock: readonly StockBar[]
-  readonly rack: readonly Offcut[]
-  readonly setup: CuttingSetup
-  /** Bars that are cut already; left out: none. */
-  readonly done?: readonly DoneBar[]
-}
+import { tidied } from './tidy'
 
 export interface BarsPlanned {
   /** One for each profile that has pieces or cut bars, in the order of the pieces. */
   readonly cuts: readonly CutPlan[]
   readonly findings: readonly FindingOf<CuttingFindingCodes>[]
 }
-
-export type CuttingProblem = ProblemOf<CuttingProblemCodes>
 
 /**
  * The cut plan of every profile, worked out within a count of work (a unit is about a microsecond): the same input and
@@ -65,7 +56,7 @@ export const plansOf = (jobs: readonly BarJob[], solve: (job: BarJob) => BarSolu
   const findings: FindingOf<CuttingFindingCodes>[] = []
   let letters = 0
   for (const job of jobs) {
-    const solution = solve(job)
+    const solution = tidySolution(job, solve(job))
     const bars = layBars(job, solution, letters)
     letters += bars.length
     const cut = cutPlan(job, solution, bars)
@@ -73,6 +64,12 @@ export const plansOf = (jobs: readonly BarJob[], solve: (job: BarJob) => BarSolu
     findings.push(...job.findings, ...solutionFindings(job, solution, cut))
   }
   return { cuts, findings }
+}
+
+const tidySolution = (job: BarJob, solution: BarSolution): BarSolution => {
+  const patterns = tidied(job.instance, solution.patterns)
+  const { cost } = checkCutPlan(job.instance, patterns)
+  return { ...solution, patterns, cost, proven: cost <= solution.lowerBound }
 }
 
 const cutPlan = (job: BarJob, solution: BarSolution, bars: readonly CutBar[]): CutPlan => {
@@ -104,11 +101,20 @@ const cutPlan = (job: BarJob, solution: BarSolution, bars: readonly CutBar[]): C
     instance: job.instance,
     patterns: new Set(bars.map((bar) => `${bar.lengthMm} ${bar.pieces.map((piece) => piece.lengthMm)}`)).size,
     longestOffcutMm: Math.max(0, ...kept.map((bar) => bar.leftoverMm)),
+    fewestBars: bars.length <= leastBars(job) ? 'proven' : 'best-effort',
     stopSettingsMm,
     boughtMm: sum(bought.map((bar) => bar.lengthMm)),
     wasteMm: Math.max(0, stockMm - piecesMm - keptMm),
     keptMm
   }
+}
+
+/** The pieces' length alone asks for so many of the longest bars. */
+const leastBars = ({ instance, sources }: BarJob): number => {
+  const grown = instance.demand.reduce((sum, { length, qty }) => sum + qty * (length + instance.kerf), 0)
+  const longest = instance.stock.reduce((most, { length, trim }) => Math.max(most, length - trim), 0)
+  const open = sources.filter(({ kind }) => kind === 'open').length
+  return longest > 0 && open === 0 ? Math.ceil(grown / (longest + instance.kerf)) : open
 }
 
 const solutionFindings = (job: BarJob, solution: BarSolution, cut: CutPlan): FindingOf<CuttingFindingCodes>[] => {
@@ -136,37 +142,3 @@ const solutionFindings = (job: BarJob, solution: BarSolution, cut: CutPlan): Fin
   }
   return findings
 }
-
-const firstProblem = ({ pieces, stock, rack, setup, done = [] }: BarsToCut): CuttingProblem | null => {
-  const lengths: readonly (readonly [string, number, number, number])[] = [
-    ...pieces.map((piece) => [`pieces.${piece.id}.lengthMm`, piece.lengthMm, LEAST_PIECE_MM, MOST_MM] as const),
-    ...pieces.map((piece) => [`pieces.${piece.id}.allowanceMm`, piece.allowanceMm ?? 0, 0, MOST_MM] as const),
-    ...stock.map((bar) => [`stock.${bar.id}.lengthMm`, bar.lengthMm, LEAST_PIECE_MM, MOST_MM] as const),
-    ...stock.map((bar) => [`stock.${bar.id}.count`, bar.count ?? 0, 0, MOST_COUNT] as const),
-    ...stock.map((bar) => [`stock.${bar.id}.offer.priceMinor`, bar.offer.priceMinor ?? 0, 0, MOST_MINOR] as const),
-    ...rack.map((bar) => [`rack.${bar.id}.lengthMm`, bar.lengthMm, LEAST_PIECE_MM, MOST_MM] as const),
-    ...rack.map((bar) => [`rack.${bar.id}.worthMinor`, bar.worthMinor, 0, MOST_MINOR] as const),
-    ...done.map((bar) => [`done.${bar.key}.lengthMm`, bar.lengthMm, 0, MOST_MM] as const),
-    ['cutting.kerfMm', setup.kerfMm, 0, MOST_KERF_MM],
-    ['cutting.endTrimMm', setup.endTrimMm, 0, MOST_MM],
-    ['cutting.keepFromMm', setup.keepFromMm, 0, MOST_MM],
-    ['cutting.keptWorthPercent', setup.keptWorthPercent, 0, 100]
-  ]
-  for (const [what, value, least, most] of lengths) {
-    if (!Number.isFinite(value)) return { code: 'not-finite', figures: { what } }
-    if (value < least || value > most) return { code: 'out-of-range', figures: { what, value, least, most } }
-  }
-  const named: readonly (readonly [string, readonly string[]])[] = [
-    ['pieces', pieces.map(({ id }) => id)],
-    ['stock', [...stock, ...rack].map(({ id }) => id)],
-    ['done', done.map(({ key }) => key)]
-  ]
-  for (const [what, ids] of named) {
-    const id = ids.find((each, index) => ids.indexOf(each) !== index)
-    if (id !== undefined) return { code: 'same-id-twice', figures: { what, id } }
-  }
-  return null
-}
-
-const MOST_COUNT = 1_000_000
-const MOST_MINOR = 1_000_000_000

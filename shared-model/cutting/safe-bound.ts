@@ -1,6 +1,10 @@
 /**
  * A lower bound without rounding errors: the master's values floored to whole numbers, every way to cut a bar priced again
  * in whole numbers, and what still passes a bar's cost taken off. The figures are the certificate.
+ *
+ * In words: bound = Σ value × demand − Σ what may be passed × most bars + Σ what must be kept below × least bars, in whole
+ * units of 1/scale of the cost; valid for any plan in the part.
+ * @source gilmore-gomory-1961
  */
 import type { BoundPart } from './certificate'
 import type { CutInstance } from './instance'

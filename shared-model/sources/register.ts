@@ -2,6 +2,7 @@ import { benchSources } from './entries/bench'
 import { billSources } from './entries/bill'
 import { cautionSources } from './entries/cautions'
 import { cropsSources } from './entries/crops'
+import { cuttingSources } from './entries/cutting'
 import { layoutSources } from './entries/layout'
 import { materialsSources } from './entries/materials'
 import { partsSources } from './entries/parts'
@@ -10,6 +11,7 @@ import { profileSources } from './entries/profile'
 import { reservoirSources } from './entries/reservoir'
 import { ringsSources } from './entries/rings'
 import { seatingSources } from './entries/seating'
+import { sheetSources } from './entries/sheet'
 import { structureSources } from './entries/structure'
 import { unitsSources } from './entries/units'
 import type { SourceEntry } from './source-entry'
@@ -20,6 +22,7 @@ export const SOURCES: Readonly<Record<string, SourceEntry>> = {
   ...billSources,
   ...cautionSources,
   ...cropsSources,
+  ...cuttingSources,
   ...layoutSources,
   ...materialsSources,
   ...partsSources,
@@ -28,6 +31,7 @@ export const SOURCES: Readonly<Record<string, SourceEntry>> = {
   ...reservoirSources,
   ...ringsSources,
   ...seatingSources,
+  ...sheetSources,
   ...structureSources,
   ...unitsSources
 }
