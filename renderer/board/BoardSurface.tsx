@@ -7,7 +7,7 @@ import { boardStore } from './board-store'
 import { useBoardKeys } from './gesture/use-board-keys'
 import { usePointer } from './gesture/use-pointer'
 import { LiveFigure } from './LiveFigure'
-import { scaleName, zoomedAt } from './scale'
+import { panned, scaleName, zoomedAt } from './scale'
 import { useFit } from './use-fit'
 
 /** Where the hand works: the drawing, the figures over it, pointer and keys. */
@@ -26,7 +26,10 @@ export function BoardSurface() {
     const watch = new ResizeObserver(() => {
       const { width, height } = element.getBoundingClientRect()
       const before = boardStore.getState()
-      boardStore.setState({ size: { width: Math.floor(width), height: Math.floor(height) } })
+      const size = { width: Math.floor(width), height: Math.floor(height) }
+      const { scale } = before
+      const middle = panned(scale, (size.width - before.size.width) / 2, (size.height - before.size.height) / 2)
+      boardStore.setState({ size, scale: before.size.width === 0 ? scale : middle })
       if (!before.placed && width > 0) fitSill()
     })
     watch.observe(element)
@@ -35,7 +38,7 @@ export function BoardSurface() {
       const box = element.getBoundingClientRect()
       const at = { x: event.clientX - box.left, y: event.clientY - box.top }
       const factor = Math.exp(-event.deltaY * (event.deltaMode === 1 ? 0.05 : 0.0015))
-      boardStore.setState((state) => ({ scale: zoomedAt(state.scale, at, factor) }))
+      boardStore.setState((state) => ({ scale: zoomedAt(state.scale, at, factor), placed: true }))
     }
     element.addEventListener('wheel', wheel, { passive: false })
     return () => {

@@ -17,6 +17,7 @@ export function BoardToolbar() {
   const chosen = useApp((state) => state.selection.channelIds.length > 0)
   const zoom = (factor: number): void =>
     boardStore.setState(({ scale, size }) => ({
+      placed: true,
       scale: zoomedAt(scale, { x: size.width / 2, y: size.height / 2 }, factor)
     }))
   return (

@@ -43,13 +43,15 @@ export type Gesture =
 export interface Live {
   readonly label: string
   readonly valueMm: number
+  /** How far the hand has moved the other way, which a typed figure leaves as it is. */
+  readonly acrossMm: number
   readonly lines: readonly SnapLine[]
 }
 
 export interface BoardState {
   readonly size: Size
   readonly scale: Scale
-  /** Whether the picture has been fitted to the window once. */
+  /** Whether the hand has zoomed or panned; until then the picture is fitted again when the window changes. */
   readonly placed: boolean
   readonly gesture: Gesture | null
   readonly live: Live | null

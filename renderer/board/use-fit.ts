@@ -22,7 +22,7 @@ export function useFit(): (chosenOnly?: boolean) => void {
         .map((channel) => channel.layout.outline)
       const sill = { xMm: 0, yMm: 0, lengthMm: plan.sill.lengthMm, depthMm: plan.sill.depthMm }
       const extent = joined(chosenOnly && outlines.length > 0 ? outlines : [sill, ...outlines]) ?? sill
-      boardStore.setState({ scale: fitted(extent, size, MARGIN_PX), placed: true })
+      boardStore.setState({ scale: fitted(extent, size, MARGIN_PX), placed: chosenOnly })
     },
     [store, planStore]
   )

@@ -1,5 +1,4 @@
-import { useEffect, useId, useRef } from 'react'
-import { useApp } from '../store/use-app'
+import { useId } from 'react'
 
 export interface Choice<T extends string> {
   readonly value: T
@@ -20,15 +19,10 @@ export interface ChoiceFieldProps<T extends string> {
 export function ChoiceField<T extends string>(props: ChoiceFieldProps<T>) {
   const { label, value, choices, commit, path, inCell, hint } = props
   const id = useId()
-  const element = useRef<HTMLSelectElement | null>(null)
-  const wanted = useApp((state) => (path !== undefined && state.view.wanted?.path === path ? state.view.wanted : null))
-  useEffect(() => {
-    if (wanted !== null) element.current?.focus()
-  }, [wanted])
   const select = (
     <select
       id={id}
-      ref={element}
+      data-path={path}
       className={inCell === true ? 'cell-input' : undefined}
       aria-label={inCell === true ? label : undefined}
       value={value}

@@ -3,6 +3,8 @@ import { type EntrySetup, useEntry } from './use-entry'
 export interface EntryFieldProps<T> extends EntrySetup<T> {
   readonly label: string
   readonly hint?: string | undefined
+  /** Dotted path of the field, so that a finding can send the hand here. */
+  readonly path?: string | undefined
   readonly disabled?: boolean
   readonly inputMode?: 'text' | 'decimal' | 'numeric'
   /** In a table's cell the heading stands in for the label. */
@@ -11,13 +13,13 @@ export interface EntryFieldProps<T> extends EntrySetup<T> {
 }
 
 /** A labelled figure that is typed, with its reason below it when it cannot be read. */
-export function EntryField<T>({ label, hint, disabled, inputMode, inCell, wide, ...setup }: EntryFieldProps<T>) {
+export function EntryField<T>({ label, hint, disabled, inputMode, inCell, wide, path, ...setup }: EntryFieldProps<T>) {
   const entry = useEntry(setup)
   const noteId = `${entry.id}-note`
   const input = (
     <input
       id={entry.id}
-      ref={entry.inputRef}
+      data-path={path}
       className={inCell === true ? `cell-input${wide === true ? ' wide' : ''}` : undefined}
       type="text"
       inputMode={inputMode ?? 'text'}

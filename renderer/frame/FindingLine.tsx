@@ -4,6 +4,7 @@ import { Icon } from '../icons/Icon'
 import { SEVERITY_NAMES, wordsOf } from '../plan/wording'
 import { useActions, useApp } from '../store/use-app'
 import { useGoTo } from './use-go-to'
+import { usePlaceWords } from './use-place-words'
 
 /** One finding: what it says, where it is, and the change that clears it. */
 export function FindingLine({ finding }: { readonly finding: PlanFinding }) {
@@ -11,6 +12,7 @@ export function FindingLine({ finding }: { readonly finding: PlanFinding }) {
   const { editDesign } = useActions()
   const goTo = useGoTo()
   const { fix, where, severity } = finding
+  const place = usePlaceWords(where)
   const placed = where.field !== undefined || where.channelId !== undefined
   return (
     <li className="finding">
@@ -18,7 +20,10 @@ export function FindingLine({ finding }: { readonly finding: PlanFinding }) {
         <Icon name={severity} />
         {SEVERITY_NAMES[severity]}
       </span>
-      <span>{wordsOf(finding, shows)}</span>
+      <span>
+        {place === '' ? null : <strong>{place}: </strong>}
+        {wordsOf(finding, shows)}
+      </span>
       <span className="button-row">
         {placed ? (
           <button type="button" className="button" onClick={() => goTo(where)}>

@@ -8,14 +8,13 @@ export function TitleInput() {
   const { editDesign } = useActions()
   const entry = useEntry<string>({
     value: title,
-    path: 'title',
     show: (value) => value,
     read: (text) => ({ ok: true, value: text }),
     commit: (value) => (editDesign('name the design', (design) => setDesignField(design, 'title', value)) ? 'no' : null)
   })
   return (
     <input
-      ref={entry.inputRef}
+      data-path="title"
       className="title-input"
       aria-label="Title of the design"
       placeholder="Name this design"

@@ -2,6 +2,7 @@ import type { Where } from '../../shared-model/outcome'
 import { chooseChannel, chooseSite, NOTHING } from '../store/selection'
 import { useAppStore } from '../store/use-app'
 import type { Screen } from '../store/view'
+import { reachField } from './reach-field'
 
 const WORKSHOP_FIELDS =
   /^(saws|drills|cutting|stock|rack|sheet|sheets|sheetSetup|offers|shelf|times|shows|currency|workshop)/
@@ -26,10 +27,7 @@ export function useGoTo(): (where: Where) => void {
             : chooseSite(channelId, siteId)
       store.do.select(chosen)
     }
-    store.do.look({ screen })
-    if (field === undefined) return
-    const turn = (store.getState().view.wanted?.turn ?? 0) + 1
-    // The field may only appear once the choice has been drawn.
-    requestAnimationFrame(() => store.do.look({ wanted: { path: field, turn } }))
+    store.do.look({ screen, started: true })
+    if (field !== undefined) reachField(field)
   }
 }

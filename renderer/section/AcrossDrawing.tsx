@@ -7,7 +7,7 @@ import { useSay } from '../store/use-say'
 import { SolidShape } from './SolidShape'
 import { type SectionScale, topOf } from './section-scale'
 
-const HEIGHT = 190
+const HEIGHT = 150
 const EDGE = 14
 
 /** The channel cut across at one site, larger, with the air gap and the cup's height dimensioned. */
@@ -29,7 +29,7 @@ export function AcrossDrawing({
   const wall = section.averageWallMm
   const inside = part.water.insideHeightMm
   const shown = Math.max(160, width)
-  const pxPerMm = Math.min((HEIGHT - 2 * EDGE) / (topMm + wall), (shown - 130) / section.widthMm)
+  const pxPerMm = Math.min((HEIGHT - 2 * EDGE) / (topMm + wall), (shown - 190) / section.widthMm)
   const middle = shown / 2
   const scale: SectionScale = {
     pxPerMm,

@@ -7,7 +7,7 @@ import { LevelHandle } from './LevelHandle'
 import { SolidShape } from './SolidShape'
 import { alongScale } from './section-scale'
 
-const MOST_HEIGHT = 190
+const MOST_HEIGHT = 150
 
 /** The channel cut along its middle, from the datum end. */
 export function AlongDrawing({ channel, part }: { readonly channel: Channel; readonly part: ChannelPlan }) {
@@ -35,14 +35,14 @@ export function AlongDrawing({ channel, part }: { readonly channel: Channel; rea
         ((last.levelMm - first.levelMm) * (atMm - siteAt(channel, first.siteId))) /
           Math.max(1e-9, siteAt(channel, last.siteId) - siteAt(channel, first.siteId))
   return (
-    <figure ref={ref} aria-label="Channel cut along its length">
+    <figure ref={ref}>
       <svg
         className="drawing"
         width={width}
         height={scale.height}
         viewBox={`0 0 ${Math.max(200, width)} ${scale.height}`}
-        aria-hidden={false}
       >
+        <title>Channel cut along its length</title>
         <rect className="pen-closure" {...box(-ends, -wall, 0, inside + wall)} />
         <rect className="pen-closure" {...box(channel.lengthMm, -wall, channel.lengthMm + ends, inside + wall)} />
         <polygon

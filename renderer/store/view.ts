@@ -9,12 +9,6 @@ export type Tool = (typeof TOOLS)[number]
 
 export type LightDark = 'system' | 'light' | 'dark'
 
-/** Which field a finding asks for; the field with that path takes the focus and says when it has. */
-export interface WantedField {
-  readonly path: string
-  readonly turn: number
-}
-
 /** What is shown and how; nothing of it belongs to a document. */
 export interface View {
   readonly screen: Screen
@@ -23,7 +17,6 @@ export interface View {
   readonly canopies: boolean
   readonly lightDark: LightDark
   readonly findingsOpen: boolean
-  readonly wanted: WantedField | null
   /** Said politely to a screen reader. */
   readonly said: string
   /** A line at the foot of the window, with what can be done about it. */
@@ -40,7 +33,6 @@ export const FIRST_VIEW: View = {
   canopies: true,
   lightDark: 'system',
   findingsOpen: false,
-  wanted: null,
   said: '',
   notice: null,
   started: false,

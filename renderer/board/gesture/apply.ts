@@ -37,10 +37,10 @@ export function applied(gesture: Gesture, at: Point, before: Design, snapping: S
 }
 
 /** The same gesture with the figure typed instead of dragged. */
-export function appliedExactly(gesture: Gesture, valueMm: number, now: Point): Applied | null {
+export function appliedExactly(gesture: Gesture, valueMm: number, acrossMm: number): Applied | null {
   switch (gesture.kind) {
     case 'move':
-      return moveApplied(gesture, valueMm - gesture.start.xMm, now.y, [])
+      return moveApplied(gesture, valueMm - gesture.start.xMm, acrossMm, [])
     case 'pull':
       return lengthApplied(gesture, valueMm, [])
     case 'site':
@@ -58,13 +58,13 @@ const moveApplied = (gesture: Of<'move'>, dxMm: number, dyMm: number, lines: Liv
     if (!gesture.copy) return moveChannels(design, gesture.ids, dxMm, dyMm)
     return copyChannels(design, gesture.ids, dxMm, dyMm)
   },
-  live: { label: 'From the sill’s left end', valueMm: gesture.start.xMm + dxMm, lines },
+  live: { label: 'From the sill’s left end', valueMm: gesture.start.xMm + dxMm, acrossMm: dyMm, lines },
   what: gesture.copy ? 'copy channels' : gesture.ids.length === 1 ? 'move a channel' : 'move channels'
 })
 
 const lengthApplied = (gesture: Of<'pull'>, lengthMm: number, lines: Live['lines']): Applied => ({
   change: (design) => resizeChannel(design, gesture.channelId, lengthMm, gesture.end),
-  live: { label: 'Cut length', valueMm: lengthMm, lines },
+  live: { label: 'Cut length', valueMm: lengthMm, acrossMm: 0, lines },
   what: 'change a length'
 })
 
@@ -73,6 +73,6 @@ const positionApplied = (gesture: Of<'site'> | Of<'opening'>, atMm: number): App
     gesture.kind === 'site'
       ? moveSites(design, gesture.channelId, gesture.siteIds, atMm - gesture.startMm)
       : editOpening(design, gesture.channelId, gesture.openingId, { atMm }),
-  live: { label: 'From the datum end', valueMm: atMm, lines: [] },
+  live: { label: 'From the datum end', valueMm: atMm, acrossMm: 0, lines: [] },
   what: gesture.kind === 'site' ? 'move a cup site' : 'move a service opening'
 })

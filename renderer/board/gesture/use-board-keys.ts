@@ -33,7 +33,10 @@ export function useBoardKeys() {
       const state = store.getState()
       const { channelIds, siteIds } = state.selection
       if (channelIds.length === 0) {
-        boardStore.setState((board) => ({ scale: panned(board.scale, -arrow.x * PAN_PX, arrow.y * PAN_PX) }))
+        boardStore.setState((board) => ({
+          scale: panned(board.scale, -arrow.x * PAN_PX, arrow.y * PAN_PX),
+          placed: true
+        }))
         return
       }
       const step = (graduationNm(state.workshop.shows) / NM_PER_MM) * (larger ? LARGER : 1)
@@ -76,7 +79,7 @@ export function useBoardKeys() {
           decimalMark: shows.decimalMark,
           negative: gesture.kind === 'move'
         })
-        const exact = reading.ok ? appliedExactly(gesture, reading.value, { x: 0, y: 0 }) : null
+        const exact = reading.ok ? appliedExactly(gesture, reading.value, live.acrossMm) : null
         if (exact === null) return true
         store.do.drag(exact.change)
         store.do.drop(exact.what)
@@ -95,7 +98,7 @@ export function useBoardKeys() {
       const { width, height } = boardStore.getState().size
       const middle = { x: width / 2, y: height / 2 }
       const zoom = (factor: number): void =>
-        boardStore.setState((state) => ({ scale: zoomedAt(state.scale, middle, factor) }))
+        boardStore.setState((state) => ({ scale: zoomedAt(state.scale, middle, factor), placed: true }))
       const arrow = ARROWS[event.key]
       const command = event.ctrlKey || event.metaKey
       const key = event.key.toLowerCase()

@@ -98,6 +98,7 @@ export function usePointer() {
       if (gesture.kind === 'pan') {
         boardStore.setState({
           scale: panned(scale, at.x - gesture.last.x, at.y - gesture.last.y),
+          placed: true,
           gesture: { kind: 'pan', last: at }
         })
         return

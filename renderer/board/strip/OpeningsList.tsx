@@ -13,7 +13,7 @@ export function OpeningsList({ channel }: { readonly channel: Channel }) {
   const say = useSay()
   const { select } = useActions()
   return (
-    <StripPart title={`Service openings (${channel.openings.length})`}>
+    <StripPart title={`Service openings (${channel.openings.length})`} path={`channels.${channel.id}.openings`}>
       <ul className="things">
         {channel.openings.map((opening) => (
           <li key={opening.id}>

@@ -18,7 +18,7 @@ export function PlaceFields() {
   const set = (changes: Parameters<typeof editPlace>[1]): string | null =>
     edit.design('describe the place', (design) => editPlace(design, changes))
   return (
-    <StripPart title="Place">
+    <StripPart title="Place" path="place">
       <p className="quiet small">What is not known counts as the careful answer.</p>
       <div className="fields">
         <ChoiceField

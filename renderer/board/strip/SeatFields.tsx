@@ -42,7 +42,7 @@ export function SeatFields({ channel, siteIds, seatId }: SeatFieldsProps) {
   const partOf = (kind: Seat['stack'][number]['kind']): string =>
     seat.stack.find((each) => each.kind === kind)?.partId ?? NONE
   return (
-    <StripPart title={`Seat: ${seat.name === '' ? seat.id : seat.name}`} open>
+    <StripPart title={`Seat: ${seat.name === '' ? seat.id : seat.name}`} path={path} open>
       <p className="quiet small">
         {uses === 1 ? 'One site uses this seat.' : `${uses} sites use this seat; a change goes to all of them.`}
       </p>

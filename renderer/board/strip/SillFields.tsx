@@ -17,7 +17,7 @@ export function SillFields({ open }: { readonly open: boolean }) {
   const set = (changes: Parameters<typeof editSill>[1]): string | null =>
     edit.design('measure the sill', (design) => editSill(design, changes))
   return (
-    <StripPart title="Sill" open={open}>
+    <StripPart title="Sill" path="sill" open={open}>
       <MeasuredSizes
         label="Length along the sill"
         path="sill.lengthsMm"

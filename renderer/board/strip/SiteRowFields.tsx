@@ -1,8 +1,9 @@
 import { useState } from 'react'
-import { sitesByCount, sitesByPitch, spreadSites } from '../../../shared-model/design'
+import { addCrop, editSites, sitesByCount, sitesByPitch, spreadSites } from '../../../shared-model/design'
 import type { Channel } from '../../../shared-model/layout'
 import { failed } from '../../../shared-model/outcome'
 import { offered } from '../../catalogue/offered'
+import { useOffered } from '../../catalogue/use-offered'
 import { ChoiceField } from '../../fields/ChoiceField'
 import { LengthField } from '../../fields/LengthField'
 import { NumberField } from '../../fields/NumberField'
@@ -30,9 +31,19 @@ export function SiteRowFields({ channel }: { readonly channel: Channel }) {
         ? sitesByPitch(holds.design, channel.id, { spread, pitchMm }, contents)
         : sitesByCount(holds.design, channel.id, { spread, count }, contents)
     })
+  const { crops } = useOffered()
+  const shared = sharedCrop(channel)
+  const plant = (id: string): string | null =>
+    edit.design('change the crop', (design) => {
+      const crop = crops.find((each) => each.id === id)
+      const ids = channel.sites.map((site) => site.id)
+      return editSites(crop === undefined ? design : addCrop(design, crop), channel.id, ids, {
+        cropId: crop?.id ?? null
+      })
+    })
   const [problem, setProblem] = useState<string | null>(null)
   return (
-    <StripPart title={`Cup sites (${channel.sites.length})`} open>
+    <StripPart title={`Cup sites (${channel.sites.length})`} path={`channels.${channel.id}.sites`} open>
       <div className="fields">
         <LengthField
           label="Spacing"
@@ -80,6 +91,18 @@ export function SiteRowFields({ channel }: { readonly channel: Channel }) {
           Spread evenly
         </button>
       </div>
+      {channel.sites.length === 0 ? null : (
+        <ChoiceField
+          label="Crop of all its sites"
+          value={shared}
+          choices={[
+            ...(shared === SEVERAL ? [{ value: SEVERAL, label: 'Several' }] : []),
+            { value: NO_CROP, label: 'None' },
+            ...crops.map((crop) => ({ value: crop.id, label: crop.name }))
+          ]}
+          commit={(id) => setProblem(id === SEVERAL ? null : plant(id))}
+        />
+      )}
       {problem === null ? null : (
         <p className="error" role="alert">
           {problem}
@@ -87,6 +110,14 @@ export function SiteRowFields({ channel }: { readonly channel: Channel }) {
       )}
     </StripPart>
   )
+}
+
+const NO_CROP = 'none'
+const SEVERAL = 'several'
+
+function sharedCrop(channel: Channel): string {
+  const [first, ...others] = channel.sites.map((site) => site.cropId ?? NO_CROP)
+  return first !== undefined && others.every((each) => each === first) ? first : SEVERAL
 }
 
 function pitchIn(channel: Channel): number {

@@ -13,7 +13,7 @@ export function SupportsFields({ channel }: { readonly channel: Channel }) {
   const load = useLivePlan().channels.find((each) => each.channelId === channel.id)?.load
   const path = `channels.${channel.id}.supports`
   return (
-    <StripPart title={`Supports (${channel.supports.length})`}>
+    <StripPart title={`Supports (${channel.supports.length})`} path={path}>
       {channel.supports.length === 0 ? (
         <p className="quiet small">The sill carries the channel along its length.</p>
       ) : null}

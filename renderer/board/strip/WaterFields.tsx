@@ -21,7 +21,7 @@ export function WaterFields() {
   const set = (changes: Parameters<typeof editWater>[1]): string | null =>
     edit.design('change the water', (design) => editWater(design, changes))
   return (
-    <StripPart title="Water">
+    <StripPart title="Water" path="water">
       <div className="fields">
         <ChoiceField
           label="Plants are"

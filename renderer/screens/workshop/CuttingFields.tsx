@@ -31,8 +31,15 @@ export function CuttingFields() {
           commit={(tool) => set({ tool })}
         />
         <TextField label="Its name" value={cutting.toolName} commit={(toolName) => set({ toolName })} />
-        <LengthField label="Kerf" path="cutting.kerfMm" value={cutting.kerfMm} commit={(kerfMm) => set({ kerfMm })} />
         <LengthField
+          fine
+          label="Kerf"
+          path="cutting.kerfMm"
+          value={cutting.kerfMm}
+          commit={(kerfMm) => set({ kerfMm })}
+        />
+        <LengthField
+          fine
           label="End trim of a new bar"
           path="cutting.endTrimMm"
           value={cutting.endTrimMm}
@@ -51,8 +58,15 @@ export function CuttingFields() {
           value={cutting.keptWorthPercent}
           commit={(keptWorthPercent) => set({ keptWorthPercent })}
         />
-        <LengthField label="Web on a sheet" path="sheetSetup.webMm" value={sheets.webMm} commit={setSheet('webMm')} />
         <LengthField
+          fine
+          label="Web on a sheet"
+          path="sheetSetup.webMm"
+          value={sheets.webMm}
+          commit={setSheet('webMm')}
+        />
+        <LengthField
+          fine
           label="Edge on a sheet"
           path="sheetSetup.edgeMm"
           value={sheets.edgeMm}

@@ -7,6 +7,8 @@ export interface EditableColumn<T> {
 }
 
 export interface EditableTableProps<T> {
+  /** The list's name in the workshop: its rows are found by it. */
+  readonly list: string
   readonly caption: string
   readonly says?: string
   readonly columns: readonly EditableColumn<T>[]
@@ -20,9 +22,9 @@ export interface EditableTableProps<T> {
 
 /** A list that is edited where it stands: Tab goes along a row, Enter takes the figure and goes down its column. */
 export function EditableTable<T>(props: EditableTableProps<T>) {
-  const { caption, says, columns, rows, keyOf, nameOf, remove, empty, add } = props
+  const { list, caption, says, columns, rows, keyOf, nameOf, remove, empty, add } = props
   return (
-    <section className="part" aria-label={caption}>
+    <section className="part" aria-label={caption} data-path={list}>
       <div className="part-head">
         <h2>{caption}</h2>
         {add}
@@ -47,7 +49,7 @@ export function EditableTable<T>(props: EditableTableProps<T>) {
             </thead>
             <tbody>
               {rows.map((row) => (
-                <tr key={keyOf(row)}>
+                <tr key={keyOf(row)} data-path={`${list}.${keyOf(row)}`}>
                   {columns.map((column) => (
                     <td key={column.head}>{column.cell(row)}</td>
                   ))}

@@ -44,6 +44,7 @@ export function OffersTable() {
     )
   return (
     <EditableTable
+      list="offers"
       caption="Packs on offer"
       says="What is bought in packs, each for one thing the design needs."
       empty="No packs yet. Choose what is needed to enter its price."

@@ -24,6 +24,7 @@ export function RackTable() {
     edit.workshop('change an offcut', (workshop) => editOffcut(workshop, offcut.id, changes))
   return (
     <EditableTable
+      list="rack"
       caption="Rack"
       says="Offcuts on hand. They are used first where that is cheaper."
       empty="Nothing on the rack."

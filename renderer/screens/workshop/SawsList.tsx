@@ -20,7 +20,7 @@ export function SawsList() {
   ]
   const sorted = [...known].sort((a, b) => a.diameterMm - b.diameterMm)
   return (
-    <section className="part" aria-label="Tools">
+    <section className="part" aria-label="Tools" data-path="saws">
       <h2>Hole saws you own</h2>
       <ul className="saws">
         {sorted.map((saw) => {
@@ -28,7 +28,7 @@ export function SawsList() {
           const cost = (changes: Parameters<typeof ownSaw>[2]): string | null =>
             edit.workshop('price a saw', (workshop) => ownSaw(workshop, saw, { ...owned, ...changes }))
           return (
-            <li key={saw.id}>
+            <li key={saw.id} data-path={`saws.${saw.id}`}>
               <CheckField
                 label={saw.name}
                 value={owned !== undefined}
@@ -59,7 +59,7 @@ export function SawsList() {
         })}
       </ul>
       <p className="quiet small">Price, and how many holes it lasts (nought: not known).</p>
-      <h2>Drills</h2>
+      <h2 data-path="drills">Drills</h2>
       <ul className="bare-list">
         {drills.map((drill) => (
           <li key={drill.id} className="button-row">

@@ -50,6 +50,7 @@ export function SheetsTable() {
   })
   return (
     <EditableTable
+      list="sheets"
       caption="Sheets"
       empty="No sheets. Collars and end plates are cut from them."
       rows={sheets}

@@ -29,6 +29,7 @@ export function StockTable() {
     edit.workshop('change a bar on offer', (workshop) => editStock(workshop, bar.id, changes))
   return (
     <EditableTable
+      list="stock"
       caption="Stock on offer"
       says="An empty price is not nought: the plan then says that it is missing."
       empty="No bars yet. Add the lengths you can buy; cuts are planned out of them."
