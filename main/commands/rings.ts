@@ -9,7 +9,7 @@ interface Says {
 
 const DEFAULT_LIMIT_S = 10
 /** A work unit is some microseconds: the count alone would end a search at about this many seconds. */
-const WORK_PER_SECOND = 150_000
+const WORK_PER_SECOND = 300_000
 /** Distances may be this much short and still count as kept. */
 const VALID_MM = 0.01
 

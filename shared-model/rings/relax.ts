@@ -8,11 +8,13 @@ export interface Relaxer {
   readonly relax: (at: Float64Array, steps: number, enough: number) => number
   /** Energy that each centre takes part in, from the last evaluation of `strain`. */
   readonly strain: (at: Float64Array, into: Float64Array) => void
-  /** Pair distances looked at so far. */
+  /** Pair distances looked at so far, with what else an evaluation costs. */
   readonly looked: () => number
 }
 
 const MEMORY = 7
+/** A centre's share of a step beside its pairs takes as long as about this many pairs. */
+const BESIDES = 30
 
 export const relaxer = (count: number, across: number, up: number, apart: number): Relaxer => {
   const size = 2 * count
@@ -25,11 +27,13 @@ export const relaxer = (count: number, across: number, up: number, apart: number
   const curvature = new Float64Array(MEMORY)
   const weights = new Float64Array(MEMORY)
   const apart2 = apart * apart
+  /** Pairs of one evaluation, and what each centre costs besides, in pairs. */
+  const work = (count * (count - 1)) / 2 + BESIDES * count
   let looked = 0
 
   const energy = (at: Float64Array, into: Float64Array): number => {
     into.fill(0)
-    looked += (count * (count - 1)) / 2
+    looked += work
     let sum = 0
     for (let i = 0; i < count; i++) {
       const x = at[i] as number
@@ -122,7 +126,7 @@ export const relaxer = (count: number, across: number, up: number, apart: number
 
   const strain = (at: Float64Array, into: Float64Array): void => {
     into.fill(0)
-    looked += (count * (count - 1)) / 2
+    looked += work
     for (let i = 0; i < count; i++) {
       const x = at[i] as number
       const y = at[count + i] as number
