@@ -1,15 +1,13 @@
 import { defaultWorkshop } from '../../shared-model/design'
 import { evaluate } from '../../shared-model/plan'
 import { readDesignFile, readWorkshopFile } from './document-files'
+import { HEADLESS_BUDGET } from './headless-work'
 import { planArguments } from './plan-arguments'
 
 interface CommandIo {
   out(line: string): void
   err(line: string): void
 }
-
-/** Work for the cut bars and the sheets: a count, so that the same files give the same plan on any machine. */
-const HEADLESS_WORK = 400_000
 
 /**
  * Prints the plan of a design as one JSON object. Exit code 0: fine; 1: printed, and the design has a `stop` finding or a
@@ -23,7 +21,7 @@ export const runPlan = async (argv: readonly string[], io: CommandIo): Promise<n
   const workshop =
     asked.workshop === null ? { ok: true as const, value: defaultWorkshop() } : await readWorkshopFile(asked.workshop)
   if (!workshop.ok) return refused(io, workshop.problem)
-  const plan = evaluate(design.value, workshop.value, asked.on, { budget: { work: HEADLESS_WORK, stop: () => false } })
+  const plan = evaluate(design.value, workshop.value, asked.on, { budget: HEADLESS_BUDGET })
   io.out(JSON.stringify(plan))
   return plan.totals.stops > 0 || plan.problems.length > 0 ? 1 : 0
 }

@@ -7,6 +7,7 @@ import { buildSheet, type SheetData } from '../../shared-model/sheet'
 import { saveFiles } from '../files/save-files'
 import { writePdf } from '../services/pdf'
 import { readDesignFile, readWorkshopFile } from './document-files'
+import { HEADLESS_BUDGET } from './headless-work'
 import { type SheetArguments, sheetArguments } from './sheet-arguments'
 
 interface Says {
@@ -21,7 +22,8 @@ export interface SheetFile {
 
 /**
  * Writes a design's build sheet: the PDF, the card for the buyer on its own, a CSV file for each table and an SVG template
- * for each channel; prints the paths. Exit code 0: fine; 1: written, and the design has a `stop` finding; 2: the input or
+ * for each channel; prints the paths. Exit code 0: fine; 1: written, and the design has a `stop` finding or a part
+ * that could not be worked out; 2: the input or
  * the folder cannot be used, and nothing is left behind.
  */
 export const runSheet = async (argv: readonly string[], io: Says): Promise<number> => {
@@ -33,7 +35,7 @@ export const runSheet = async (argv: readonly string[], io: Says): Promise<numbe
     asked.workshop === null ? { ok: true as const, value: defaultWorkshop() } : await readWorkshopFile(asked.workshop)
   if (!workshop.ok) return refused(io, workshop.problem)
   const shop = shownAs(workshop.value, asked)
-  const plan = evaluate(design.value, shop, asked.on)
+  const plan = evaluate(design.value, shop, asked.on, { budget: HEADLESS_BUDGET })
   const sheet = buildSheet(plan, design.value, shop, { cost: asked.prices })
   const files = await sheetFiles(sheet, design.value, asked.paper ?? shop.shows.paper)
   try {
@@ -42,7 +44,7 @@ export const runSheet = async (argv: readonly string[], io: Says): Promise<numbe
   } catch (error) {
     return refused(io, `--out ${asked.out}: ${error instanceof Error ? error.message : 'cannot be written'}`)
   }
-  return plan.findings.some((finding) => finding.severity === 'stop') ? 1 : 0
+  return plan.totals.stops > 0 || plan.problems.length > 0 ? 1 : 0
 }
 
 const refused = (io: Says, words: string): number => {

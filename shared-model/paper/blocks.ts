@@ -51,13 +51,19 @@ const heading = (words: string): PdfNode[] =>
   words === '' ? [] : [{ text: words, style: 'subheading', margin: edges(0, 2, 0, 5) }]
 
 const textContent = (block: TextBlock): PdfNode => {
+  const runIn = block.runIn === true && block.heading !== ''
   const [first, ...rest] = block.paragraphs.map(
-    (words): PdfNode => ({ text: words, bold: block.strong, margin: edges(0, 0, 0, 4) })
+    (words, index): PdfNode => ({
+      text: runIn && index === 0 ? [{ text: `${block.heading}.  `, bold: true }, { text: words }] : words,
+      bold: block.strong,
+      margin: edges(0, 0, 0, runIn ? 2 : 4)
+    })
   )
+  const above = runIn ? [] : heading(block.heading)
   if (first === undefined) return { stack: heading(block.heading) }
   return {
-    margin: edges(0, 0, 0, 8),
-    stack: [{ unbreakable: true, stack: [...heading(block.heading), first] }, ...rest]
+    margin: edges(0, 0, 0, runIn ? 6 : 8),
+    stack: [{ unbreakable: true, stack: [...above, first] }, ...rest]
   }
 }
 
@@ -134,7 +140,11 @@ const cautionContent = (block: CautionBlock): PdfNode => {
     ],
     columnGap: 5
   }
-  const foot = [block.signs, block.sources].filter((part) => part !== '').join('   ')
+  // Held together by spaces that do not break.
+  const foot = [block.signs, block.sources]
+    .filter((part) => part !== '')
+    .join('   ')
+    .replace(/ /g, '\u00a0')
   const words: PdfCell = {
     margin: edges(4, 3, 4, 3),
     stack: [{ text: block.text, bold: true }, { text: [{ text: `${block.reason}   ` }, { text: foot, style: 'note' }] }]

@@ -1,4 +1,4 @@
-import type { Block, SheetData, SheetSection } from '../sheet'
+import type { Block, FigureBlock, SheetData, SheetSection, TableBlock } from '../sheet'
 import { mm, showLength } from '../units'
 import { blockContent, drawingContent } from './blocks'
 import { CONTENT_BOTTOM_MM, CONTENT_TOP_MM, PAGES, type PageSize, type Paper, pt, sideMarginMm } from './page'
@@ -61,9 +61,7 @@ const sideOf = (size: { readonly width: number; readonly height: number }, side:
 
 const sectionContent = (section: SheetSection, sheet: SheetData, page: PageSize, first: boolean): PdfNode[] => {
   const fields = section.blocks.some((block) => block.kind === 'title-fields')
-  const blocks = section.blocks.filter(
-    (block): block is Exclude<Block, { kind: 'title-fields' }> => block.kind !== 'title-fields'
-  )
+  const blocks = section.blocks.filter((block): block is PrintedBlock => block.kind !== 'title-fields')
   const name = section.number === '' ? section.heading : `${section.number}   ${section.heading}`
   const above = section.startsPage || first ? 0 : 10
   const title: PdfNode = { text: name, style: 'section', margin: [0, above, 0, 8] }
@@ -74,26 +72,49 @@ const sectionContent = (section: SheetSection, sheet: SheetData, page: PageSize,
       : opening.kind === 'table'
         ? [tableContent(opening, name, above)]
         : [{ unbreakable: true, stack: [title, blockContent(opening)] }]
-  const rest = others.map(blockContent)
   const nodes: PdfNode[] = [
-    ...(fields
-      ? [
-          {
-            text: ' ',
-            fontSize: 1,
-            lineHeight: 1,
-            margin: [0, 0, 0, pt(TITLE_BLOCK_MM - 3 + BELOW_TITLE_BLOCK_MM)]
-          } satisfies PdfNode
-        ]
-      : []),
+    ...(fields ? [gap(TITLE_BLOCK_MM - 3 + BELOW_TITLE_BLOCK_MM)] : []),
     ...opened,
-    ...rest,
+    ...(section.part === 'build' ? others.map(blockContent) : keptTogether(others)),
     ...(section.part === 'templates' ? tiles(sheet, page) : [])
   ]
-  const [head, ...tail] = nodes
+  const closed = [...nodes.slice(0, -1), ...nodes.slice(-1).map(withoutFoot)]
+  const [head, ...tail] = closed
   if (head === undefined) return []
-  return section.startsPage && !first ? [{ ...head, pageBreak: 'before', pageOrientation: 'portrait' }, ...tail] : nodes
+  return section.startsPage && !first
+    ? [{ ...head, pageBreak: 'before', pageOrientation: 'portrait' }, ...tail]
+    : closed
 }
+
+type PrintedBlock = Exclude<Block, { kind: 'title-fields' }>
+
+const gap = (heightMm: number): PdfNode => ({ text: ' ', fontSize: 1, lineHeight: 1, margin: [0, 0, 0, pt(heightMm)] })
+
+/** Room under a section's last block would carry over to a page of its own when that block ends at the foot of one. */
+const withoutFoot = (node: PdfNode): PdfNode => {
+  const [left, top, right] = node.margin ?? [0, 0, 0, 0]
+  return { ...node, margin: [left, top, right, 0] }
+}
+
+/** A picture and the table below it stay on one page where both fit on one: their marks are read together. */
+const keptTogether = (blocks: readonly PrintedBlock[]): PdfNode[] => {
+  const nodes: PdfNode[] = []
+  for (let index = 0; index < blocks.length; index += 1) {
+    const block = blocks[index]
+    const next = blocks[index + 1]
+    if (block === undefined) continue
+    if (block.kind === 'figure' && next?.kind === 'table' && fitsWith(block, next)) {
+      nodes.push({ unbreakable: true, stack: [blockContent(block), blockContent(next)] })
+      index += 1
+    } else nodes.push(blockContent(block))
+  }
+  return nodes
+}
+
+/** Estimated by rows of two lines; the rest of a page's 228 mm or more is for headings and captions. */
+const fitsWith = (figure: FigureBlock, table: TableBlock): boolean =>
+  figure.drawing.heightMm + table.rows.length * ROW_MM < 190
+const ROW_MM = 10
 
 const tiles = (sheet: SheetData, page: PageSize): PdfNode[] => {
   const reading = {

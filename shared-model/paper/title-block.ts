@@ -1,4 +1,4 @@
-import { type Drawing, line, rect, type Shape, type TitleBlock, text, textWidthMm } from '../sheet'
+import { type Drawing, fittedText, line, rect, type Shape, type TitleBlock, text, textWidthMm } from '../sheet'
 import { CONTENT_WIDTH_MM } from './page'
 
 const ROW_MM = 11
@@ -67,13 +67,6 @@ const fieldShapes = ({ name, value, column, columns }: Field, row: number): Shap
   return [
     ...(column === 0 ? [] : [line(left, top, left, top + height, 'thin')]),
     text(left + 2, top + 3.8, name, { sizePt: 8 }),
-    text(left + 2, top + height - 2.4, shortened(words, room, sizePt, bold), { sizePt, bold })
+    text(left + 2, top + height - 2.4, fittedText(words, room, sizePt, bold), { sizePt, bold })
   ]
-}
-
-/** Cut with an ellipsis only when it does not fit at the smallest size: the header of the page has it in full. */
-const shortened = (words: string, roomMm: number, sizePt: number, bold: boolean): string => {
-  if (textWidthMm(words, sizePt, bold) <= roomMm + 0.01) return words
-  const fits = Math.floor((words.length * roomMm) / textWidthMm(words, sizePt, bold)) - 1
-  return `${words.slice(0, Math.max(1, fits))}…`
 }

@@ -52,7 +52,7 @@ export const buyersCard = (
         'Fill it where it stands. No load that a sill can bear is promised: compare the filled weight.',
         ...inOrder(plan.cautions)
           .filter((caution) => USER_CATEGORIES.test(caution.category))
-          .slice(0, 4)
+          .slice(0, 8)
           .map((caution) => `${caution.signalWord}: ${cautionText(caution, show.say)}`)
       ].filter((words, index, all) => all.indexOf(words) === index)
     ),
@@ -69,6 +69,7 @@ const text = (heading: string, paragraphs: readonly string[]): Block => ({
   kind: 'text',
   heading,
   strong: false,
+  runIn: true,
   paragraphs: paragraphs.filter((words) => words !== '')
 })
 

@@ -83,6 +83,8 @@ export interface RunningMark {
 }
 
 /**
+ * @source iso-129-1
+ *
  * Running dimensions (ISO 129-1): one line from an origin circle, an arrow at each mark, its figure at the end of the
  * extension line. Figures read from the right, turned, so that close marks stay apart; they are spread when closer.
  */

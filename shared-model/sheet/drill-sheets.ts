@@ -22,7 +22,7 @@ export const drillSheets = (plan: Plan, design: Design, built: readonly Built[],
           `Centres on the upper face lie on the centre line unless a height is given. ${roundingWords(plan.bench.holes, show)}`
       ]
     },
-    ...built.flatMap((one, index): Block[] => channelBlocks(one, index, holesOf(plan, one), design, show))
+    ...built.flatMap((one): Block[] => channelBlocks(one, holesOf(plan, one), design, show))
   ]
 })
 
@@ -41,20 +41,14 @@ const roundingWords = (holes: readonly DrillRow[], show: Printed): string => {
   return `Distances are rounded each on its own; the largest rounding on these sheets is ${text}.`
 }
 
-const channelBlocks = (
-  one: Built,
-  index: number,
-  holes: readonly DrillRow[],
-  design: Design,
-  show: Printed
-): Block[] => {
+const channelBlocks = (one: Built, holes: readonly DrillRow[], design: Design, show: Printed): Block[] => {
   const { channel, plan, profile, cutLengthMm } = one
   const drawing = channelDrawing(one, holes, show)
   const name = channel.name === '' ? '' : `: ${channel.name}`
   return [
     {
       kind: 'figure',
-      startsPage: index > 0,
+      startsPage: false,
       heading: `Channel ${plan.mark}${name}`,
       caption:
         `Scale ${drawing.scale}. ${profile.name}, cut ${show.length(cutLengthMm)}. ` +
@@ -76,9 +70,9 @@ const holeTable = (mark: string, wallMm: number, holes: readonly DrillRow[], sho
     { head: '☐', align: 'left', widthMm: 9 },
     { head: 'Hole', align: 'left', widthMm: 17 },
     { head: 'From datum', align: 'right', widthMm: 29, exactUnit: 'mm' },
-    { head: 'Face', align: 'left', widthMm: 28 },
+    { head: 'Face', align: 'left', widthMm: 25 },
     { head: 'Diameter', align: 'right', widthMm: 25, exactUnit: 'mm' },
-    { head: 'Saw, in this order', align: 'left', widthMm: 38 },
+    { head: 'Saw, in this order', align: 'left', widthMm: 35 },
     { head: 'What sits there', align: 'left', widthMm: 'rest' }
   ],
   rows: [...holes]

@@ -138,7 +138,7 @@ const drawDownBlocks = (plan: Plan, built: readonly Built[], show: Printed): Blo
       kind: 'table',
       name: 'draw-down',
       heading: 'Draw-down',
-      note: 'Reckoned from the daily use of full-grown plants; look at the level rather than at the calendar.',
+      note: `Dates hold if filled on ${plan.on}. Reckoned from daily use; look at the level rather than at the calendar.`,
       columns: [
         { head: 'Channel', align: 'left', widthMm: 22 },
         { head: 'Daily use', align: 'right', widthMm: 32, exactUnit: 'mL' },
@@ -156,7 +156,7 @@ const drawDownBlocks = (plan: Plan, built: readonly Built[], show: Printed): Blo
 }
 
 const dayWords = (down: DrawDown, day: number | null, on: string): string =>
-  day === null ? `not within ${down.days.length} days` : `day ${day} (${dateAfter(on, day)} if filled on ${on})`
+  day === null ? `not within ${down.days.length} days` : `day ${day}: ${dateAfter(on, day)}`
 
 /** An ISO date so many days after another. */
 const dateAfter = (on: string, days: number): string => {

@@ -13,7 +13,7 @@ export type {
   TextShape
 } from './drawing'
 export { circle, line, point, polygon, rect, text } from './drawing'
-export { textWidthMm } from './lettering'
+export { fittedText, textWidthMm } from './lettering'
 export type { SheetOptions } from './options'
 export { WHOLE_SHEET } from './options'
 export type {

@@ -7,3 +7,11 @@ export const textWidthMm = (words: string, sizePt: number, bold = false): number
 
 /** Height of a capital above its baseline: 0.73 em in the sheet's face. */
 export const capHeightMm = (sizePt: number): number => 0.73 * sizePt * (25.4 / 72)
+
+/** A line of text that fits the room: whole, or cut with an ellipsis. */
+export const fittedText = (words: string, roomMm: number, sizePt: number, bold = false): string => {
+  const width = textWidthMm(words, sizePt, bold)
+  if (width <= roomMm + 0.01) return words
+  const letters = Math.floor((words.length * roomMm) / width) - 1
+  return `${words.slice(0, Math.max(1, letters)).trimEnd()}…`
+}

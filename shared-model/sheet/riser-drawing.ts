@@ -1,6 +1,7 @@
 import type { Riser } from '../parts'
 import { uprightDimension } from './dimension-lines'
 import { type Drawing, line, point, polygon, rect, text } from './drawing'
+import { fittedText } from './lettering'
 import type { Printed } from './printed'
 
 const WIDTH_MM = 60
@@ -11,6 +12,7 @@ const TOP_MM = 4
 export const riserDrawing = (riser: Riser, show: Printed): Drawing => {
   const { cup, opened } = riser
   const k = [1, 0.5, 0.2, 0.1].find((factor) => cup.heightMm * factor <= 58 && cup.rimOutsideMm * factor <= 44) ?? 0.05
+  const scale = `1:${Math.round(1 / k)}`
   const low = TOP_MM + cup.heightMm * k
   const shoulder = TOP_MM + cup.rimThicknessMm * k
   const half = (valueMm: number): number => (valueMm / 2) * k
@@ -18,7 +20,7 @@ export const riserDrawing = (riser: Riser, show: Printed): Drawing => {
   return {
     widthMm: WIDTH_MM,
     heightMm: low + 12,
-    scale: k === 1 ? '1:1' : `1:${Math.round(1 / k)}`,
+    scale,
     alt: `${riser.name}: where to cut`,
     shapes: [
       polygon(
@@ -46,10 +48,7 @@ export const riserDrawing = (riser: Riser, show: Printed): Drawing => {
             line(MIDDLE_MM - half(opened.sawDiameterMm), low, MIDDLE_MM + half(opened.sawDiameterMm), low, 'cut'),
             text(MIDDLE_MM, low + 4.5, `bore ${show.diameter(opened.sawDiameterMm)}`, { sizePt: 8.5, anchor: 'middle' })
           ]),
-      text(MIDDLE_MM, low + 9.5, `${riser.name}, ${k === 1 ? '1:1' : `1:${Math.round(1 / k)}`}`, {
-        sizePt: 8.5,
-        anchor: 'middle'
-      })
+      text(0, low + 9.5, fittedText(`${riser.name}, ${scale}`, WIDTH_MM - 2, 8), { sizePt: 8 })
     ]
   }
 }

@@ -7,7 +7,7 @@ export interface DrawingScale {
   readonly name: string
 }
 
-/** The largest of these scales at which a real size fits the room on paper. Sizes in mm. */
+/** The largest of these scales at which a real size fits the room on paper. Sizes in mm. @source iso-5455 */
 export const scaleThatFits = (
   realWidthMm: number,
   realHeightMm: number,

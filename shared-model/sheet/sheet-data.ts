@@ -75,6 +75,8 @@ export interface TextBlock {
   readonly heading: string
   readonly paragraphs: readonly string[]
   readonly strong: boolean
+  /** The heading stands at the head of the first paragraph instead of above it. */
+  readonly runIn?: boolean
 }
 
 /** Named figures side by side. */

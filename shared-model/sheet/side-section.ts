@@ -8,9 +8,9 @@ import { type Built, type StackPart, sawOf, seatOf, stackParts } from './named'
 import type { Printed } from './printed'
 import { scaleThatFits } from './scale'
 
-const WIDTH_MM = 88
+const WIDTH_MM = 91
 const LEFT_MM = 22
-const RIGHT_MM = 26
+const RIGHT_MM = 29
 const TOP_MM = 7
 
 /** A cut across a channel at one plant: wall, solution, what sits in the hole, the fill line and the air gap. */
@@ -73,7 +73,7 @@ export const sideSection = (
             middle + halfWidth + 9,
             middle + halfWidth + 3,
             show.length(Math.abs(gapMm)),
-            gapMm < 0 ? 'cup in solution' : 'air gap'
+            gapMm < 0 ? 'in solution' : 'air gap'
           )),
       text(middle, baseY + 7, `Channel ${one.plan.mark}, ${scale.name}`, { sizePt: 8.5, anchor: 'middle' })
     ]

@@ -43,10 +43,10 @@ const stepTable = (plan: Plan, show: Printed): TableBlock => {
     columns: [
       { head: '☐', align: 'left', widthMm: 9 },
       { head: 'No.', align: 'right', widthMm: 9 },
-      { head: 'Step', align: 'left', widthMm: 50 },
-      { head: 'Tool', align: 'left', widthMm: 28 },
+      { head: 'Step', align: 'left', widthMm: 42 },
+      { head: 'Tool', align: 'left', widthMm: 26 },
       { head: 'Speed', align: 'right', widthMm: 19 },
-      { head: 'Time', align: 'right', widthMm: 17 },
+      { head: 'Time', align: 'right', widthMm: 21 },
       { head: 'Mind', align: 'left', widthMm: 'rest' }
     ],
     rows: plan.bench.steps.map((step, index) => [
@@ -54,12 +54,15 @@ const stepTable = (plan: Plan, show: Printed): TableBlock => {
       cell(`${index + 1}`),
       { text: OPERATION_NAMES[step.kind], under: detail(step, plan, show) },
       cell(step.toolName === '' ? handWords(step) : step.toolName),
-      cell(step.rpmCeiling === null ? '' : `≤ ${Math.round(step.rpmCeiling)} rpm`),
+      cell(step.rpmCeiling === null ? '' : `≤ ${ceilingRpm(step.rpmCeiling)} rpm`),
       timeCell(step, show),
       cell(cautionWords(step, plan.cautions, printedCautions, show))
     ])
   }
 }
+
+/** A ceiling is printed on a round figure, never above it. */
+const ceilingRpm = (rpm: number): number => (rpm < 20 ? Math.floor(rpm) : Math.floor(rpm / 10) * 10)
 
 const handWords = (step: BenchStep): string => (step.machine === 'wait' ? 'wait' : 'by hand')
 
@@ -74,7 +77,8 @@ const detail = (step: BenchStep, plan: Plan, show: Printed): string => {
   const named = [...new Set(marks.filter((mark) => mark !== ''))]
   const onWhat = named.length === 0 || named.length > 8 ? '' : `on ${named.join(', ')}`
   const times = step.count > 1 ? `${step.count} ×` : ''
-  return [times, figureWords(step, show), onWhat].filter((part) => part !== '').join(' ')
+  const where = step.figures.about === 'sheet' ? 'on sheet' : onWhat
+  return [times, figureWords(step, show), where].filter((part) => part !== '').join(' ')
 }
 
 /** A length or diameter among the step's figures, by the unit in its name. */

@@ -29,7 +29,7 @@ export interface ReadHole {
 }
 
 export const lengthOf = (words: string, units: 'in' | 'mm', decimalMark: DecimalMark): number => {
-  const read = parseLength(words.replace('Ø', '').trim(), { units, decimalMark })
+  const read = parseLength(words.replace('Ø', '').trim(), { shown: units, decimalMark })
   if (!read.ok) throw new Error(`not a length: ${words}`)
   return read.value
 }
