@@ -31,7 +31,7 @@ export function betweenChannels(laid: readonly LaidOut[], sill: Sill): readonly 
 }
 
 /** How far two rectangles reach into each other: the shorter of the two ways out; 0 or less when apart. */
-export function overlap(a: Outline, b: Outline): number {
+function overlap(a: Outline, b: Outline): number {
   const x = Math.min(a.xMm + a.lengthMm, b.xMm + b.lengthMm) - Math.max(a.xMm, b.xMm)
   const y = Math.min(a.yMm + a.depthMm, b.yMm + b.depthMm) - Math.max(a.yMm, b.yMm)
   return Math.min(x, y)

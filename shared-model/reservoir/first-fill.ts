@@ -1,6 +1,6 @@
 import type { Crop } from '../crops'
 import { failed, ok, type Result } from '../outcome'
-import { type Litres, litres } from '../units'
+import type { Litres } from '../units'
 import type { FirstFill } from './channel-water'
 import { checkWaterPlan, within } from './check-water-plan'
 import type { ReservoirFinding, ReservoirProblem } from './codes'
@@ -102,15 +102,10 @@ function saltFill(
 }
 
 /** Sulphates and phosphates first, calcium last into the full volume, so that they do not fall out. Common practice, no source. */
-export function inOrder(salts: readonly Salt[]): readonly Salt[] {
+function inOrder(salts: readonly Salt[]): readonly Salt[] {
   const calcium = (salt: Salt): number => ((salt.percent.Ca ?? 0) > 0 ? 1 : 0)
   return salts
     .map((salt, i) => ({ salt, i }))
     .sort((a, b) => calcium(a.salt) - calcium(b.salt) || a.i - b.i)
     .map(({ salt }) => salt)
-}
-
-/** Litres of all channels together. */
-export function totalLitres(waters: readonly { readonly litres: number }[]): Litres {
-  return litres(waters.reduce((sum, water) => sum + water.litres, 0))
 }
