@@ -12,7 +12,7 @@ import { oneUnit } from './one-unit'
 import { refuseBench } from './refuse-bench'
 
 /** States that the search for the least handling may go on from in a live plan. */
-const LIVE: Budget = { work: 600, stop: () => false }
+const LIVE: Budget = { work: 150, stop: () => false }
 
 /**
  * The bench plan of a whole batch: every operation in an order that can be worked from top to bottom, with tool, speed

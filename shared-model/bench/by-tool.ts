@@ -40,22 +40,35 @@ export const byTool = (work: DrillWork, stages: Stages, lateness: Lateness): rea
   return cells
 }
 
+interface Way {
+  readonly visits: number
+  readonly stage: number
+  readonly before: number
+  readonly from: Way | null
+}
+
 /** Fewest stages in which a piece's operations can all be done, from a stage on; the earliest or the latest such. */
 const fewestVisits = (piece: DrillPiece, stages: Stages, from: number, late: boolean): readonly Visit[] | null => {
-  let ways = new Map<number, readonly Visit[]>([[0, []]])
+  const all = allDone(piece)
+  const ways = new Map<number, Way>([[0, { visits: 0, stage: -1, before: 0, from: null }]])
   for (let stage = from; stage < stages.length; stage++) {
-    const next = new Map(ways)
-    for (const [done, visits] of ways) {
+    for (const [done, way] of [...ways]) {
       const after = doable(piece, done, stages[stage] ?? [])
       if (after === done) continue
-      const known = next.get(after)
-      if (known && known.length <= visits.length + (late ? 0 : 1)) continue
-      const operations = piece.operations.flatMap((_, i) => (after & ~done & (1 << i) ? [i] : []))
-      next.set(after, [...visits, { stage, operations: sorted(piece, operations) }])
+      const known = ways.get(after)
+      if (known && known.visits <= way.visits + (late ? 0 : 1)) continue
+      ways.set(after, { visits: way.visits + 1, stage, before: done, from: way })
     }
-    ways = next
   }
-  return ways.get(allDone(piece)) ?? null
+  let done = all
+  const visits: Visit[] = []
+  for (let way = ways.get(all); way?.from; way = way.from) {
+    const { before } = way
+    const operations = piece.operations.flatMap((_, i) => (((done & ~before) >> i) & 1 ? [i] : []))
+    visits.push({ stage: way.stage, operations: sorted(piece, operations) })
+    done = before
+  }
+  return ways.has(all) ? visits.reverse() : null
 }
 
 /** In an order that keeps what comes before what. */

@@ -23,6 +23,8 @@ export interface DrillOrder extends Handling {
 
 /** Orders of fitting with equally few changes that are looked through for the fewest clampings. */
 const ORDERS = 24
+/** With more drills one order's clampings take longer to work out, and orders differ less. */
+const FEW_ORDERS = 6
 /** States that the proof of fewest changes may take; a batch of eight kinds of collars takes some thousands. */
 const PROOF_WORK = 20_000
 const LATENESSES: readonly Lateness[] = ['early', 'late', 'mixed']
@@ -38,7 +40,11 @@ const TIE_S = 1e-6
  */
 export const drillOrder = (work: DrillWork, budget: Budget): DrillOrder => {
   const soughtBy = work.changeS > 0 || work.mountS > 0 ? 'least-time' : 'fewest-changes'
-  const fewest = leastChanges(work, { work: Math.max(PROOF_WORK, budget.work), stop: budget.stop }, ORDERS)
+  const fewest = leastChanges(
+    work,
+    { work: Math.max(PROOF_WORK, budget.work), stop: budget.stop },
+    work.drills === 1 ? ORDERS : FEW_ORDERS
+  )
   const operations = work.pieces.reduce((sum, piece) => sum + piece.count * piece.operations.length, 0)
   const changeCost = soughtBy === 'least-time' ? work.changeS : operations + 1
   const mountCost = soughtBy === 'least-time' ? work.mountS + TIE_S : 1

@@ -35,7 +35,8 @@ export const chooseSheets = (
   lowerBound: number,
   attempts: number
 ): Choice => {
-  let best = sheetBySheet(kinds, parts, layout)
+  const fill = remembered(kinds, layout)
+  let best = sheetBySheet(kinds, parts, fill)
   const tried = new Set<string>()
   for (const taken of covers(kinds, parts, layout)) {
     if (tried.size >= attempts || (nothingLeft(best.left) && best.cost <= lowerBound)) break
@@ -43,13 +44,27 @@ export const chooseSheets = (
     const key = taken.join()
     if (tried.has(key) || (nothingLeft(best.left) && cost >= best.cost)) continue
     tried.add(key)
-    const choice = fillAll(kinds, taken, parts, layout)
+    const choice = fillAll(kinds, taken, parts, fill)
     if (nothingLeft(choice.left)) best = choice
   }
   return best
 }
 
-const sheetBySheet = (kinds: readonly ChoiceKind[], parts: Parts, layout: EqualLayout): Choice => {
+type Fill = (kind: number, left: Parts) => Filled
+
+/** A sheet of one kind filled from the same parts comes out the same: worked out once. */
+const remembered = (kinds: readonly ChoiceKind[], layout: EqualLayout): Fill => {
+  const known = new Map<string, Filled>()
+  return (kind, left) => {
+    const key = [kind, ...[...left.rounds, ...left.plates].map(({ needId, count }) => `${needId}\n${count}`)].join('\n')
+    const field = kinds[kind]?.field
+    const filled = known.get(key) ?? (field ? fillSheet(field, left, layout) : { rounds: [], plates: [] })
+    known.set(key, filled)
+    return filled
+  }
+}
+
+const sheetBySheet = (kinds: readonly ChoiceKind[], parts: Parts, fill: Fill): Choice => {
   const used = kinds.map(() => 0)
   const sheets: ChosenSheet[] = []
   let left = parts
@@ -58,7 +73,7 @@ const sheetBySheet = (kinds: readonly ChoiceKind[], parts: Parts, layout: EqualL
     let best: (ChosenSheet & { readonly left: Parts; readonly all: boolean; readonly rank: number }) | null = null
     for (const [k, kind] of kinds.entries()) {
       if (kind.count !== null && (used[k] as number) >= kind.count) continue
-      const filled = fillSheet(kind.field, left, layout)
+      const filled = fill(k, left)
       const after = partsLeft(left, filled)
       const taken = areaOf(left) - areaOf(after)
       if (taken <= 0) continue
@@ -109,16 +124,15 @@ const costOf = (kinds: readonly ChoiceKind[], taken: readonly number[]): number 
   taken.reduce((sum, n, k) => sum + n * (kinds[k]?.cost ?? 0), 0)
 
 /** Fills the chosen sheets, offcuts first, then the largest, so that the last one keeps the most whole. */
-const fillAll = (kinds: readonly ChoiceKind[], taken: readonly number[], parts: Parts, layout: EqualLayout): Choice => {
+const fillAll = (kinds: readonly ChoiceKind[], taken: readonly number[], parts: Parts, fill: Fill): Choice => {
   const order = taken
     .flatMap((n, k) => new Array<number>(n).fill(k))
     .sort((a, b) => rankOf(kinds[a]) - rankOf(kinds[b]) || a - b)
   const sheets: ChosenSheet[] = []
   let left = parts
   for (const kind of order) {
-    const field = kinds[kind]?.field
-    if (!field || nothingLeft(left)) break
-    const filled = fillSheet(field, left, layout)
+    if (nothingLeft(left)) break
+    const filled = fill(kind, left)
     if (filled.rounds.length + filled.plates.length === 0) continue
     sheets.push({ kind, filled })
     left = partsLeft(left, filled)

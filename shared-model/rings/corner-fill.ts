@@ -61,15 +61,19 @@ const spotsAt = (area: Area, radius: number, circle: PlacedRound, others: readon
     const square = reach * reach - (y - circle.yMm) ** 2
     if (square >= 0) spots.push([circle.xMm + Math.sqrt(square), y], [circle.xMm - Math.sqrt(square), y])
   }
-  for (const other of others) spots.push(...between(circle, reach, other, radius + other.acrossMm / 2))
+  for (const other of others) {
+    for (const spot of between(circle, reach, other, radius + other.acrossMm / 2)) spots.push(spot)
+  }
   return spots.filter((spot) => isInside(area, radius, spot))
 }
 
 const between = (a: PlacedRound, reachA: number, b: PlacedRound, reachB: number): Spot[] => {
   const dx = b.xMm - a.xMm
   const dy = b.yMm - a.yMm
+  const most = reachA + reachB
+  if (dx > most || dx < -most || dy > most || dy < -most) return []
   const apart = Math.hypot(dx, dy)
-  if (apart > reachA + reachB || apart < 1e-9) return []
+  if (apart > most || apart < 1e-9) return []
   const along = (apart * apart + reachA * reachA - reachB * reachB) / (2 * apart)
   const square = reachA * reachA - along * along
   if (square < 0) return []
@@ -88,10 +92,13 @@ const isInside = (area: Area, radius: number, [x, y]: Spot): boolean =>
   y >= area.yMm + radius - FIT_MM &&
   y <= area.yMm + area.heightMm - radius + FIT_MM
 
-const isFree = ([x, y]: Spot, radius: number, placed: readonly PlacedRound[]): boolean =>
-  placed.every((circle) => {
+const isFree = ([x, y]: Spot, radius: number, placed: readonly PlacedRound[]): boolean => {
+  for (const circle of placed) {
     const reach = radius + circle.acrossMm / 2 - FIT_MM
     const dx = x - circle.xMm
+    if (dx >= reach || dx <= -reach) continue
     const dy = y - circle.yMm
-    return dx >= reach || dy >= reach || dx <= -reach || dy <= -reach || dx * dx + dy * dy >= reach * reach
-  })
+    if (dx * dx + dy * dy < reach * reach) return false
+  }
+  return true
+}
