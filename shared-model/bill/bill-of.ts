@@ -41,7 +41,14 @@ export function billOf(
     oldestPriceOn: oldest(lines.map((line) => line.oldestPriceOn)),
     missing: missingOf(input, lines)
   }
-  return ok({ bill, findings: [...missingFindings(bill, shop), ...ageFindings(bill, shop), ...cementFindings(input)] })
+  return ok({
+    bill,
+    findings: [
+      ...missingFindings(bill, shop),
+      ...priceAgeFindings(bill.lines, shop.on, shop.priceAgeDays),
+      ...cementFindings(input)
+    ]
+  })
 }
 
 const sumOrNull = (amounts: readonly (number | null)[]): number | null =>
@@ -79,9 +86,6 @@ function missingFindings(bill: Bill, shop: BillShop): readonly BillFinding[] {
     }
   }))
 }
-
-const ageFindings = (bill: Bill, shop: BillShop): readonly BillFinding[] =>
-  bill.lines.flatMap((line) => priceAgeFindings(line, shop.on, shop.priceAgeDays))
 
 const cementFindings = (input: BillInput): readonly BillFinding[] =>
   input.channels.flatMap((channel) =>

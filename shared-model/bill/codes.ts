@@ -5,14 +5,16 @@ export interface BillFindingCodes {
   readonly 'price-missing': { readonly need: string; readonly partId: string; readonly name: string }
   /** The shop holds no price at all. */
   readonly 'prices-none': { readonly lines: number }
+  /** The oldest of the prices that are older than the set age, and how many there are. */
   readonly 'price-old': {
+    readonly prices: number
     readonly name: string
     readonly supplier: string
     readonly pricedOn: string
     readonly ageDays: number
     readonly mostDays: number
   }
-  readonly 'price-undated': { readonly name: string; readonly supplier: string }
+  readonly 'price-undated': { readonly name: string; readonly supplier: string; readonly prices: number }
   /** The published list of joints per quart ends below this size; its last row was used. */
   readonly 'cement-size-unlisted': { readonly outsideMm: number; readonly mostMm: number }
 }

@@ -9,16 +9,35 @@ export function daysBetween(from: string, to: string): number | null {
   return first === null || last === null ? null : last - first
 }
 
-/** What a line's prices have to say: too old on this day, or without a date. One finding for each offer bought. */
-export function priceAgeFindings(line: BillLine, on: string, mostDays: number): readonly BillFinding[] {
-  return line.packs.flatMap((pack): readonly BillFinding[] => {
-    const { name, supplier, pricedOn } = pack
-    const where = { partId: line.partId, field: `offers.${pack.offerId}.pricedOn` }
-    const ageDays = daysBetween(pricedOn, on)
-    if (ageDays === null) return [{ code: 'price-undated', severity: 'note', figures: { name, supplier }, where }]
-    if (ageDays <= mostDays) return []
-    return [{ code: 'price-old', severity: 'warn', figures: { name, supplier, pricedOn, ageDays, mostDays }, where }]
+/**
+ * What the prices have to say on this day: one finding for those too old, led by the oldest, and one for those without a
+ * date. Each line of the bill carries its own oldest date.
+ */
+export function priceAgeFindings(lines: readonly BillLine[], on: string, mostDays: number): readonly BillFinding[] {
+  const bought = lines.flatMap((line) =>
+    line.packs.map((pack) => ({ ...pack, partId: line.partId, ageDays: daysBetween(pack.pricedOn, on) }))
+  )
+  const old = bought
+    .filter((pack): pack is typeof pack & { ageDays: number } => pack.ageDays !== null && pack.ageDays > mostDays)
+    .toSorted((a, b) => b.ageDays - a.ageDays)
+  const undated = bought.filter((pack) => pack.ageDays === null)
+  const placed = ({ partId, offerId }: { readonly partId: string; readonly offerId: string }) => ({
+    partId,
+    field: `offers.${offerId}.pricedOn`
   })
+  const findings: BillFinding[] = []
+  const [oldest] = old
+  if (oldest !== undefined) {
+    const { name, supplier, pricedOn, ageDays } = oldest
+    const figures = { name, supplier, pricedOn, ageDays, mostDays, prices: old.length }
+    findings.push({ code: 'price-old', severity: 'warn', figures, where: placed(oldest) })
+  }
+  const [first] = undated
+  if (first !== undefined) {
+    const figures = { name: first.name, supplier: first.supplier, prices: undated.length }
+    findings.push({ code: 'price-undated', severity: 'note', figures, where: placed(first) })
+  }
+  return findings
 }
 
 /** Days since 0000-03-01: a year that starts in March ends with its leap day, so months follow one rule. */

@@ -101,13 +101,18 @@ export const BILL_WORDS: Wording<BillFindingCodes> = {
       'The workshop has no prices yet',
       `${counted(lines, 'line')} of the bill could be priced. Enter prices to see the cost.`
     ),
-  'price-old': ({ name, supplier, pricedOn, ageDays, mostDays }) =>
+  'price-old': ({ name, supplier, pricedOn, ageDays, mostDays, prices }) =>
     put(
-      `The price of ${name} is old`,
-      `${supplier === '' ? 'It' : `${supplier}'s`} is from ${pricedOn}, ${counted(ageDays, 'day')} ago; ask again after ${mostDays}.`
+      prices === 1 ? `The price of ${name} is old` : `${prices} prices are old`,
+      `The oldest, ${name}${supplier === '' ? '' : ` from ${supplier}`}, is of ${pricedOn}, ${counted(ageDays, 'day')} ago; ask again after ${mostDays}.`
     ),
-  'price-undated': ({ name, supplier }) =>
-    put(`The price of ${name} has no date`, `Enter when ${supplier === '' ? 'it was asked' : `${supplier} gave it`}.`),
+  'price-undated': ({ name, supplier, prices }) =>
+    put(
+      prices === 1 ? `The price of ${name} has no date` : `${prices} prices have no date`,
+      prices === 1
+        ? `Enter when ${supplier === '' ? 'it was asked' : `${supplier} gave it`}.`
+        : `Enter when each was asked, ${name} first.`
+    ),
   'cement-size-unlisted': ({ outsideMm, mostMm }, say) =>
     put(
       'Cement is reckoned for a smaller pipe',

@@ -5,7 +5,7 @@ import { owned, part, priced } from './from-catalogue'
 const MERCHANT = 'Builders’ merchant, Dock Road'
 const GARDEN = 'Garden shop'
 const HOUSEHOLD = 'Household shop'
-const ON = '2026-03-14'
+const ON = '2026-10-14'
 
 const base = defaultWorkshop({ units: 'mm', mmGraduation: 1, decimalMark: ',', paper: 'a4' }, 'EUR')
 

@@ -6,7 +6,7 @@ import { owned, priced } from './from-catalogue'
 const YARD = 'Gutter supply yard'
 const GARDEN = 'Garden wholesale'
 const PACKING = 'Packing supply'
-const ON = '2026-02-20'
+const ON = '2026-10-20'
 
 const base = defaultWorkshop({ units: 'in', inchGraduation: 16, decimalMark: '.', paper: 'letter' }, 'USD')
 
