@@ -22,7 +22,7 @@ const RECENTS = 'recent-files'
 const MOST_RECENTS = 8
 
 const TYPES: Readonly<Record<DocumentKind, PickerType>> = {
-  design: { description: 'Sillwright design', accept: { 'application/json': ['.json'] } },
+  design: { description: 'Sillwright design', accept: { 'application/json': ['.json', '.sillwright'] } },
   workshop: { description: 'Sillwright workshop', accept: { 'application/json': ['.json'] } }
 }
 
@@ -60,7 +60,7 @@ export function browserFiles(kept: KeptValues) {
         const [handle] = await window.showOpenFilePicker({ types: [TYPES[kind]] })
         return handle === undefined ? no({ code: 'given-up' }) : await openHandle(handle)
       }
-      const file = await askForFile('.json,application/json')
+      const file = await askForFile('.json,.sillwright,application/json')
       if (file === null) return no({ code: 'given-up' })
       const text = await readText(file)
       return text.ok ? { ok: true, value: { file: { id: '', name: file.name }, text: text.value } } : text

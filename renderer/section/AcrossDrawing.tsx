@@ -92,7 +92,7 @@ export function AcrossDrawing({
           />
         )}
       </svg>
-      <p className="small quiet">
+      <p className="small quiet section-note">
         {seat === undefined ? '' : `Across site at ${say.length(siteAt(channel, siteId))}: ${HOLD_NAMES[seat.hold]}`}
       </p>
     </div>

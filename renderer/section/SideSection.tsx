@@ -18,19 +18,17 @@ export function SideSection() {
   const part = plan.channels.find((each) => each.channelId === channelId)
   if (channel === undefined || part === undefined) return null
   const site = channel.sites.find((each) => siteIds.includes(each.id)) ?? channel.sites[0]
-  const { water, load } = part
+  const { water } = part
   return (
     <section className="board-section" aria-label="Side section">
       <div className="section-head">
         <button type="button" className="button plain" aria-expanded={open} onClick={() => setOpen(!open)}>
-          <strong>Side section</strong> of channel {part.mark}
+          <strong>Side section</strong> {part.mark}
         </button>
         <dl className="section-figures totals">
-          <Figure name="Fill line" value={`${say.length(water.fromTopMm)} below the top`} />
+          <Figure name="Fill line" value={`${say.length(water.fromTopMm)} from the top`} />
           <Figure name="Solution" value={say.volume(water.litres)} />
-          <Figure name="Volume share" value={say.share(water.volumeShare)} />
           <Figure name="Air gap" value={water.leastGapMm === null ? 'no cup' : say.fine(water.leastGapMm)} />
-          <Figure name="Filled" value={say.mass(load.filledG)} />
         </dl>
         <FillShareField channel={channel} />
       </div>

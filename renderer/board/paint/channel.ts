@@ -1,6 +1,6 @@
 import { type Channel, type ChannelLayout, direction, type Outline, pointOnSill } from '../../../shared-model/layout'
 import { type Scale, xPx, yPx } from '../scale'
-import type { Ink } from './ink'
+import { type Ink, lettering } from './ink'
 
 export interface ChannelPicture {
   readonly channel: Channel
@@ -159,10 +159,10 @@ function paintDatum(ctx: Ctx, scale: Scale, { channel, mark }: ChannelPicture, i
   ctx.closePath()
   ctx.fillStyle = ink['channel-edge']
   ctx.fill()
-  const at = { x: x + dx * 20, y: y - dy * 20 }
-  circle(ctx, at.x, at.y, 9.5, ink.channel, ink['channel-edge'], 1)
+  const at = { x: x + dx * 20 * ink.size, y: y - dy * 20 * ink.size }
+  circle(ctx, at.x, at.y, 9.5 * ink.size, ink.channel, ink['channel-edge'], 1)
   ctx.fillStyle = ink.text
-  ctx.font = `600 12px ${ink.face}`
+  ctx.font = lettering(ink, 12, 600)
   ctx.textAlign = 'center'
   ctx.textBaseline = 'middle'
   ctx.fillText(mark, at.x, at.y + 0.5)

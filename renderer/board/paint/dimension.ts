@@ -1,16 +1,17 @@
 import type { Point } from '../scale'
-import type { Ink } from './ink'
+import { type Ink, lettering } from './ink'
 
 type Ctx = CanvasRenderingContext2D
 
 export interface DimensionLook {
   readonly colour: string
   readonly face: string
+  readonly size: number
   readonly paper: string
 }
 
-export const plainLook = (ink: Ink): DimensionLook => ({ colour: ink.dimension, face: ink.face, paper: ink.room })
-export const snapLook = (ink: Ink): DimensionLook => ({ colour: ink.snap, face: ink.face, paper: ink.room })
+export const plainLook = (ink: Ink): DimensionLook => ({ ...ink, colour: ink.dimension, paper: ink.room })
+export const snapLook = (ink: Ink): DimensionLook => ({ ...ink, colour: ink.snap, paper: ink.room })
 
 /**
  * A dimension between two points, drawn `offset` to the side: thin extension lines, a thin dimension line with oblique
@@ -51,12 +52,12 @@ function paintFigure(ctx: Ctx, at: Point, text: string, look: DimensionLook, upr
   ctx.save()
   ctx.translate(at.x, at.y)
   if (upright) ctx.rotate(-Math.PI / 2)
-  ctx.font = `12px ${look.face}`
+  ctx.font = lettering(look, 12)
   ctx.textAlign = 'center'
   ctx.textBaseline = 'middle'
   const width = ctx.measureText(text).width + 8
   ctx.fillStyle = look.paper
-  ctx.fillRect(-width / 2, -8, width, 16)
+  ctx.fillRect(-width / 2, -8 * look.size, width, 16 * look.size)
   ctx.fillStyle = look.colour
   ctx.fillText(text, 0, 0.5)
   ctx.restore()
@@ -96,16 +97,16 @@ export function paintRunning(
     ctx.lineTo(at.x + (upright ? 4 : 0), at.y + (upright ? 0 : 4))
   }
   ctx.stroke()
-  ctx.font = `11px ${look.face}`
+  ctx.font = lettering(look, 11)
   ctx.textBaseline = 'middle'
   let shownTo = Number.NEGATIVE_INFINITY
   for (const mark of marks) {
     const at = place(mark.at)
     const along = Math.abs(upright ? at.y - start.y : at.x - start.x)
-    const room = upright ? 14 : ctx.measureText(mark.text).width + 6
+    const room = upright ? 14 * look.size : ctx.measureText(mark.text).width + 6
     if (along - room / 2 < shownTo) continue
     shownTo = along + room / 2
     ctx.textAlign = upright ? 'left' : 'center'
-    ctx.fillText(mark.text, upright ? at.x + 7 : at.x, upright ? at.y : at.y + Math.sign(offset) * 11)
+    ctx.fillText(mark.text, upright ? at.x + 7 : at.x, upright ? at.y : at.y + Math.sign(offset) * 11 * look.size)
   }
 }

@@ -1,4 +1,4 @@
-/** The colours of the drawing, read from the style sheet's tokens so that light, dark and forced colours all reach it. */
+/** The colours and the lettering of the drawing, read from the style sheet's tokens so that light, dark and forced colours all reach it. */
 const NAMES = [
   'room',
   'sill',
@@ -25,10 +25,19 @@ const NAMES = [
 ] as const
 
 export type InkName = (typeof NAMES)[number]
-export type Ink = Readonly<Record<InkName, string>> & { readonly face: string }
+export type Ink = Readonly<Record<InkName, string>> & { readonly face: string; readonly size: number }
 
 export function readInk(element: Element): Ink {
   const style = getComputedStyle(element)
   const colours = Object.fromEntries(NAMES.map((name) => [name, style.getPropertyValue(`--board-${name}`).trim()]))
-  return { ...(colours as Record<InkName, string>), face: style.getPropertyValue('--face').trim() || 'sans-serif' }
+  const size = Number.parseFloat(style.fontSize) / 16 || 1
+  return {
+    ...(colours as Record<InkName, string>),
+    face: style.getPropertyValue('--face').trim() || 'sans-serif',
+    size
+  }
 }
+
+/** Lettering on the board grows with the reader's text size. */
+export const lettering = (ink: Pick<Ink, 'face' | 'size'>, px: number, weight = 400): string =>
+  `${weight} ${px * ink.size}px ${ink.face}`

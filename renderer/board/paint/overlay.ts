@@ -7,7 +7,7 @@ import { endsOf } from '../pick'
 import { type Point, type Scale, type Size, toPx, xPx, yPx } from '../scale'
 import type { ChannelPicture } from './channel'
 import { paintDimension, paintRunning, plainLook, snapLook } from './dimension'
-import type { Ink } from './ink'
+import { type Ink, lettering } from './ink'
 import type { SillPicture } from './sill'
 
 type Ctx = CanvasRenderingContext2D
@@ -19,8 +19,8 @@ export function paintSillDimensions(ctx: Ctx, scale: Scale, sill: SillPicture, s
   const front = toPx(scale, 0, 0)
   const right = toPx(scale, sill.lengthMm, 0)
   const back = toPx(scale, sill.lengthMm, sill.depthMm)
-  paintDimension(ctx, front, right, 34, text(sill.lengthMm), look)
-  paintDimension(ctx, back, right, 30, text(sill.depthMm), look)
+  paintDimension(ctx, front, right, 34 * ink.size, text(sill.lengthMm), look)
+  paintDimension(ctx, back, right, 30 * ink.size, text(sill.depthMm), look)
 }
 
 /** Running dimensions of a chosen channel from its datum end, and its overall length where it differs. */
@@ -125,7 +125,7 @@ function paintSnapLine(
   ctx.lineTo(line.axis === 'x' ? x : size.width, line.axis === 'x' ? size.height : y)
   ctx.stroke()
   ctx.setLineDash([])
-  ctx.font = `12px ${ink.face}`
+  ctx.font = lettering(ink, 12)
   ctx.textAlign = 'left'
   ctx.textBaseline = 'top'
   const text = showLength(mm(line.atMm), shows)

@@ -1,6 +1,6 @@
 import type { Obstacle } from '../../../shared-model/layout'
 import { type Scale, xPx, yPx } from '../scale'
-import type { Ink } from './ink'
+import { type Ink, lettering } from './ink'
 
 export interface SillPicture {
   readonly lengthMm: number
@@ -91,7 +91,7 @@ function paintObstacle(ctx: Ctx, scale: Scale, obstacle: Obstacle, ink: Ink): vo
   ctx.lineWidth = 1
   ctx.strokeRect(x, y, width, height)
   ctx.fillStyle = ink.text
-  ctx.font = `12px ${ink.face}`
+  ctx.font = lettering(ink, 12)
   ctx.textAlign = 'center'
   ctx.textBaseline = 'middle'
   if (width > 40) ctx.fillText(obstacle.name, x + width / 2, y + height / 2, width - 6)

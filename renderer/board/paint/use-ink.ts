@@ -9,10 +9,13 @@ export function useInk(): Ink {
     const watched = ['(prefers-color-scheme: dark)', '(forced-colors: active)'].map((query) => matchMedia(query))
     for (const query of watched) query.addEventListener('change', again)
     window.addEventListener('inkchange', again)
+    const grown = new ResizeObserver(again)
+    grown.observe(document.documentElement)
     again()
     return () => {
       for (const query of watched) query.removeEventListener('change', again)
       window.removeEventListener('inkchange', again)
+      grown.disconnect()
     }
   }, [])
   return ink
