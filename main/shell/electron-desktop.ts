@@ -5,7 +5,7 @@ import { type BrowserWindow, dialog, shell } from 'electron'
 import { EVENT_CHANNEL } from '../bridge/contract'
 import type { Desktop } from './ports'
 
-const FILTERS = [{ name: 'Sillwright document', extensions: ['json'] }]
+const FILTERS = [{ name: 'Sillwright document', extensions: ['sillwright', 'json'] }]
 
 /** The desktop as Electron gives it. A window with unsaved changes asks its page before it closes. */
 export function electronDesktop(window: BrowserWindow, recentChanged: Desktop['recentChanged']): Desktop {

@@ -1,6 +1,7 @@
 import { mkdir, realpath } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
 import type { DocumentKind, MessageName, Messages, OpenedFile, Reply, SavedFile } from '../bridge/contract'
+import { designFileName } from '../files/document-argument'
 import type { FileIds } from '../files/file-ids'
 import type { HeldFiles } from '../files/held-files'
 import { readDocument, stampOf } from '../files/read-document'
@@ -61,7 +62,7 @@ export function fileDesk(desktop: Desktop, { home, ids, held }: Premises, window
     else waiting.push(file.value)
   }
   const saveAs = async (kind: DocumentKind, name: string, text: string): Promise<Reply<SavedFile | null>> => {
-    const given = await desktop.askSave(name)
+    const given = await desktop.askSave(kind === 'design' ? designFileName(name) : name)
     if (given === null) return done(null)
     const path = await realpath(given).catch(() => given)
     const holder = held.holder(path)

@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { documentArgument } from '../../../main/files/document-argument'
+import { designFileName, documentArgument } from '../../../main/files/document-argument'
 import { fileIds } from '../../../main/files/file-ids'
 import { noteRecent, readRecent } from '../../../main/files/recent-files'
 import { recoveryIn } from '../../../main/files/recovery'
@@ -65,6 +65,18 @@ describe('names for files', () => {
 
   it('are found on a command line among its switches', () => {
     expect(documentArgument(['--flag', '.', 'My sill.Sillwright.json'])).toBe('My sill.Sillwright.json')
+    expect(documentArgument(['.', 'Kitchen.SILLWRIGHT'])).toBe('Kitchen.SILLWRIGHT')
     expect(documentArgument(['.', '--open=x.sillwright.json', 'notes.json'])).toBeNull()
+  })
+
+  it.each([
+    ['kitchen.design.json', 'kitchen.sillwright'],
+    ['kitchen.sillwright', 'kitchen.sillwright'],
+    ['kitchen.sillwright.json', 'kitchen.sillwright'],
+    ['kitchen.json', 'kitchen.sillwright'],
+    ['kitchen', 'kitchen.sillwright'],
+    ['.json', 'design.sillwright']
+  ])('of designs that the page calls %s are %s on the desktop', (suggested, name) => {
+    expect(designFileName(suggested)).toBe(name)
   })
 })
