@@ -3,6 +3,7 @@ import { CONTENT_WIDTH_MM, pt } from './page'
 import type { PdfCell, PdfNode, PdfTableLayout } from './pdf-node'
 import { svgText } from './svg'
 import { tableContent } from './tables'
+import { unbroken } from './unbroken'
 import { cautionSign } from './warning-sign'
 
 /** One block of the sheet as nodes for the PDF writer. A heading is kept with what it heads. */
@@ -24,7 +25,7 @@ export const blockContent = (block: Exclude<Block, { kind: 'title-fields' }>): P
         stack: [
           ...heading(block.heading),
           drawingContent(block.drawing),
-          ...(block.caption === '' ? [] : [{ text: block.caption, style: 'note', margin: edges(0, 4, 0, 0) }])
+          ...(block.caption === '' ? [] : [{ text: unbroken(block.caption), style: 'note', margin: edges(0, 4, 0, 0) }])
         ]
       }
     case 'caution':
@@ -52,7 +53,7 @@ const heading = (words: string): PdfNode[] =>
 
 const textContent = (block: TextBlock): PdfNode => {
   const runIn = block.runIn === true && block.heading !== ''
-  const [first, ...rest] = block.paragraphs.map(
+  const [first, ...rest] = block.paragraphs.map(unbroken).map(
     (words, index): PdfNode => ({
       text: runIn && index === 0 ? [{ text: `${block.heading}.  `, bold: true }, { text: words }] : words,
       bold: block.strong,
@@ -147,7 +148,10 @@ const cautionContent = (block: CautionBlock): PdfNode => {
     .replace(/ /g, '\u00a0')
   const words: PdfCell = {
     margin: edges(4, 3, 4, 3),
-    stack: [{ text: block.text, bold: true }, { text: [{ text: `${block.reason}   ` }, { text: foot, style: 'note' }] }]
+    stack: [
+      { text: unbroken(block.text), bold: true },
+      { text: [{ text: `${unbroken(block.reason)}   ` }, { text: foot, style: 'note' }] }
+    ]
   }
   return {
     unbreakable: true,
@@ -171,7 +175,7 @@ const labelsContent = (block: LabelsBlock): PdfNode => {
       margin: edges(6, 5, 6, 5),
       stack: [
         { text: label.title, bold: true, fontSize: 13, margin: edges(0, 0, 0, 2) },
-        ...label.lines.map((words, index) => ({ text: words, bold: index === label.lines.length - 1 }))
+        ...label.lines.map((words, index) => ({ text: unbroken(words), bold: index === label.lines.length - 1 }))
       ]
     })
   )

@@ -1,6 +1,7 @@
 import type { Cell, Column, TableBlock } from '../sheet'
 import { pt } from './page'
 import type { PdfCell, PdfNode, PdfTableLayout } from './pdf-node'
+import { unbroken } from './unbroken'
 
 const ALIGN = { left: 'left', right: 'right', centre: 'center' } as const
 
@@ -45,7 +46,9 @@ export const tableContent = (table: TableBlock, section = '', above = 0): PdfNod
         },
         layout: rules(titles.length + 1, gaps)
       },
-      ...(table.note === '' ? [] : [{ text: table.note, style: 'note', margin: [0, 3, 0, 0] } satisfies PdfNode])
+      ...(table.note === ''
+        ? []
+        : [{ text: unbroken(table.note), style: 'note', margin: [0, 3, 0, 0] } satisfies PdfNode])
     ]
   }
 }
@@ -71,8 +74,9 @@ const cellContent = (cell: Cell | undefined, column: Column): PdfCell => {
   const alignment = ALIGN[column.align]
   if (cell.text === '☐') return { text: '☐', fontSize: 12, lineHeight: 0.8, alignment }
   const bold = cell.strong === true
-  if (cell.under === undefined || cell.under === '') return { text: cell.text, alignment, bold }
-  return { text: [{ text: cell.text, bold: true }, { text: `\n${cell.under}` }], alignment }
+  const words = unbroken(cell.text)
+  if (cell.under === undefined || cell.under === '') return { text: words, alignment, bold }
+  return { text: [{ text: words, bold: true }, { text: `\n${unbroken(cell.under)}` }], alignment }
 }
 
 /** A wide rule under the heads, hair rules between rows, none upright. */

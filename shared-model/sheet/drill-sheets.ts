@@ -68,11 +68,11 @@ const holeTable = (mark: string, wallMm: number, holes: readonly DrillRow[], sho
     : '',
   columns: [
     { head: '☐', align: 'left', widthMm: 9 },
-    { head: 'Hole', align: 'left', widthMm: 17 },
+    { head: 'Hole', align: 'left', widthMm: 14 },
     { head: 'From datum', align: 'right', widthMm: 29, exactUnit: 'mm' },
     { head: 'Face', align: 'left', widthMm: 25 },
     { head: 'Diameter', align: 'right', widthMm: 25, exactUnit: 'mm' },
-    { head: 'Saw, in this order', align: 'left', widthMm: 35 },
+    { head: 'Saw, in this order', align: 'left', widthMm: 38 },
     { head: 'What sits there', align: 'left', widthMm: 'rest' }
   ],
   rows: [...holes]

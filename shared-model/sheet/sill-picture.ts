@@ -9,7 +9,7 @@ import { scaleThatFits } from './scale'
 
 const ROOM_WIDTH_MM = 182
 const LEFT_MM = 4
-const RIGHT_MM = 30
+const RIGHT_MM = 34
 const TOP_MM = 4
 const BOTTOM_MM = 16
 /** Leaves that hang over the sill are drawn this far and no farther. */
@@ -49,7 +49,7 @@ export const sillPicture = (plan: Plan, design: Design, built: readonly Built[],
       text(x(obstacle.xMm) + 1, y(obstacle.yMm + obstacle.depthMm) + 3.6, obstacle.name, { sizePt: 8 })
     ]),
     ...levelDimension(left, right, front + frontMm + 9, front, show.length(lengthMm)),
-    ...uprightDimension(topMm, front, right + 14, right + 8, show.length(depthMm))
+    ...uprightDimension(topMm, front, right + 16, right + 11.5, show.length(depthMm))
   ]
   return {
     widthMm: ROOM_WIDTH_MM,

@@ -22,7 +22,7 @@ describe.each(PAPERS)('full-size templates on %s', (paper) => {
       await writePdf(docDefinition(demoSheet(paper, { parts: ['templates'] }), { paper }))
     )
     tiles = sheets.filter((sheet) => sheet.lettering.some((one) => /: tile \d+ of \d+/.test(one.text)))
-  })
+  }, 120_000)
 
   test('have check bars of 6 in and 150 mm along and down, and a 1 in square, on every page', () => {
     expect(tiles.length).toBeGreaterThan(0)

@@ -51,7 +51,7 @@ export const readPdf = async (bytes: Uint8Array): Promise<{ sheets: Sheet[]; inf
       const [a = 0, b = 0, , , x = 0, y = 0] = item.transform as number[]
       return [
         {
-          text: item.str.replace(/μ/g, 'µ'),
+          text: item.str.replace(/μ/g, 'µ').replace(/\u00a0/g, ' '),
           xMm: x * MM,
           yMm: (height - y) * MM,
           widthMm: item.width * MM,
