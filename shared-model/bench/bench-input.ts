@@ -26,7 +26,7 @@ export interface BenchHole {
   readonly fitting: string | null
 }
 
-export interface BenchClosure {
+interface BenchClosure {
   readonly end: 'datum' | 'far'
   readonly closureId: string
   readonly name: string

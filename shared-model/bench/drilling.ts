@@ -6,7 +6,7 @@ import type { DrillOperation, DrillPiece, DrillWork } from './drill-work'
 import { sawOf } from './saw-of'
 
 /** A cutter that a drill turns: a hole saw, or a twist drill by its diameter. */
-export interface DrillTool {
+interface DrillTool {
   readonly id: string
   readonly name: string
   readonly diameterMm: number

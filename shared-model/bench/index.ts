@@ -1,5 +1,5 @@
 export { benchFindings } from './bench-findings'
-export type { BenchChannel, BenchClosure, BenchCollar, BenchHole, BenchInput, BenchRiser } from './bench-input'
+export type { BenchChannel, BenchCollar, BenchHole, BenchInput, BenchRiser } from './bench-input'
 export { benchPlan } from './bench-of'
 export type { BenchPlan, BenchStep, DrillRow, OperationKind } from './bench-plan'
 export type { Drill, OwnedSaw, StepTimes } from './bench-setup'

@@ -14,7 +14,7 @@ export interface Found {
 }
 
 /** One unit of work is this many pair distances: some microseconds. */
-export const PAIRS_PER_WORK = 1000
+const PAIRS_PER_WORK = 1000
 
 /**
  * Looks for `count` centres in the field by basin hopping: relax a start, then again and again take the most crowded

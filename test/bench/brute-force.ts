@@ -1,6 +1,6 @@
 import type { DrillCell, DrillWork } from '../../shared-model/bench/drill-work'
 
-export interface Cost {
+interface Cost {
   readonly changes: number
   readonly mounts: number
 }
