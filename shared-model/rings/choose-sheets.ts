@@ -12,7 +12,7 @@ export interface ChoiceKind {
   readonly isOffcut: boolean
 }
 
-export interface ChosenSheet {
+interface ChosenSheet {
   readonly kind: number
   readonly filled: Filled
 }

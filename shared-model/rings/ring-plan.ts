@@ -26,7 +26,7 @@ export interface PlateNeed {
 }
 
 /** Lower left corner and size, from the sheet's datum corner. */
-export interface SheetRectangle {
+interface SheetRectangle {
   readonly xMm: number
   readonly yMm: number
   readonly widthMm: number
