@@ -1,3 +1,4 @@
+export { documentJsonSchemas } from '../shared-model/design'
 export { servePage } from './server/serve-page'
 
 export interface CommandLine {

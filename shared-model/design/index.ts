@@ -85,6 +85,8 @@ export {
   setPrice
 } from './edits/workshop-edits'
 export { nextId } from './ids'
+export type { DocumentJsonSchema } from './json-schema'
+export { documentJsonSchemas } from './json-schema'
 export { newDesign } from './new-design'
 export type { Parsed } from './parse'
 export { MOST_DOCUMENT_BYTES, parseDesign, parseDesignText, parseWorkshop, parseWorkshopText } from './parse'
