@@ -5,6 +5,7 @@ import { CONTENT_BOTTOM_MM, CONTENT_TOP_MM, PAGES, type PageSize, type Paper, pt
 import { pageFooter, pageHeader } from './page-frame'
 import type { PdfDocument, PdfNode } from './pdf-node'
 import { BODY, styles } from './styles'
+import { tableHeightMm } from './table-height'
 import { tableContent } from './tables'
 import { tilePages } from './tile-pages'
 import { BELOW_TITLE_BLOCK_MM, TITLE_BLOCK_MM, titleBlockDrawing } from './title-block'
@@ -111,10 +112,11 @@ const keptTogether = (blocks: readonly PrintedBlock[]): PdfNode[] => {
   return nodes
 }
 
-/** Estimated by rows of two lines; the rest of a page's 228 mm or more is for headings and captions. */
+/** Room on the shorter paper's page, less a heading and a caption of three lines. */
+const TOGETHER_MM = PAGES.letter.heightMm - CONTENT_TOP_MM - CONTENT_BOTTOM_MM - 26
+
 const fitsWith = (figure: FigureBlock, table: TableBlock): boolean =>
-  figure.drawing.heightMm + table.rows.length * ROW_MM < 190
-const ROW_MM = 10
+  figure.drawing.heightMm + tableHeightMm(table) < TOGETHER_MM
 
 const tiles = (sheet: SheetData, page: PageSize): PdfNode[] => {
   const reading = {

@@ -1,12 +1,13 @@
 import type { Cell, Column, TableBlock } from '../sheet'
 import { pt } from './page'
 import type { PdfCell, PdfNode, PdfTableLayout } from './pdf-node'
+import { tableHeightMm } from './table-height'
 import { unbroken } from './unbroken'
 
 const ALIGN = { left: 'left', right: 'right', centre: 'center' } as const
 
-/** Tables of so few rows are kept on one page with their note. */
-const KEPT_ROWS = 12
+/** Tables no higher than this are kept on one page with their note. */
+const KEPT_MM = 130
 
 /**
  * A table with its heading (and, where it opens a section, the section's) as the first of its repeated rows, so that no
@@ -28,7 +29,7 @@ export const tableContent = (table: TableBlock, section = '', above = 0): PdfNod
   return {
     margin: [0, 0, 0, 12],
     style: 'table',
-    unbreakable: table.rows.length <= KEPT_ROWS,
+    unbreakable: tableHeightMm(table) <= KEPT_MM,
     stack: [
       {
         table: {

@@ -10,6 +10,10 @@ const WIDTH_MM = 182
 const LEFT_MM = 9
 const RIGHT_MM = 25
 const TOP_MM = 9
+/** The drawing with its heading stays on one page. */
+const HIGHEST_MM = 190
+/** Words above a face and running dimensions below it. */
+const AROUND_FACE_MM = 38
 
 const FACES = ['top', 'front', 'back', 'bottom'] as const
 const FACE_WORDS = { top: 'upper face', front: 'front face', back: 'back face', bottom: 'underside' }
@@ -18,13 +22,14 @@ const FACE_WORDS = { top: 'upper face', front: 'front face', back: 'back face', 
 export const channelDrawing = (one: Built, holes: readonly DrillRow[], show: Printed): Drawing => {
   const { section } = one.plan.layout
   const { cutLengthMm } = one
+  const faces = FACES.filter((face) => face === 'top' || holes.some((hole) => hole.face === face))
+  const acrossMm = faces.reduce((sum, face) => sum + (isFlat(face) ? section.widthMm : section.heightMm), 0)
   const scale = scaleThatFits(
     cutLengthMm,
-    Math.max(section.widthMm, section.heightMm),
+    acrossMm,
     WIDTH_MM - LEFT_MM - RIGHT_MM,
-    60
+    HIGHEST_MM - faces.length * AROUND_FACE_MM
   )
-  const faces = FACES.filter((face) => face === 'top' || holes.some((hole) => hole.face === face))
   let yMm = 0
   const shapes: Shape[] = []
   for (const face of faces) {
@@ -48,6 +53,8 @@ export const channelDrawing = (one: Built, holes: readonly DrillRow[], show: Pri
   }
 }
 
+const isFlat = (face: (typeof FACES)[number]): boolean => face === 'top' || face === 'bottom'
+
 const faceStrip = (
   one: Built,
   face: (typeof FACES)[number],
@@ -58,7 +65,7 @@ const faceStrip = (
 ): { readonly shapes: Shape[]; readonly heightMm: number } => {
   const { section } = one.plan.layout
   const { cutLengthMm } = one
-  const flat = face === 'top' || face === 'bottom'
+  const flat = isFlat(face)
   const acrossMm = flat ? section.widthMm : section.heightMm
   const upper = topMm + TOP_MM
   const lower = upper + acrossMm * factor

@@ -93,6 +93,20 @@ describe.each(PAPERS)('a build sheet on %s', (paper) => {
     }
   })
 
+  test('has no bare page', () => {
+    for (const sheet of sheets)
+      expect(sheet.lettering.filter((one) => one.yMm > 20).length, `sheet ${sheet.number}`).toBeGreaterThan(2)
+  })
+
+  test('has the card for the buyer on one page of its own, without a sheet number when it is printed alone', async () => {
+    const alone = demoSheet(paper, { parts: ['buyers-card'] })
+    const { sheets: pages } = await readPdf(await writePdf(docDefinition(alone, { paper })))
+    expect(pages.length).toBe(1)
+    expect(pages[0]?.lettering.map((one) => one.text).join(' ')).not.toMatch(/Sheet 1 of/)
+    const last = sheets[sheets.length - 1]
+    expect(last?.lettering.some((one) => one.text.startsWith('Card for the buyer'))).toBe(true)
+  })
+
   test('carries its fonts, and only the letters used of them', async () => {
     const fonts = [...raw.matchAll(/\/FontName \/(\S+)/g)].map(([, name]) => name ?? '')
     expect(fonts.length).toBeGreaterThanOrEqual(2)

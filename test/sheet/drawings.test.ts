@@ -53,7 +53,7 @@ describe.each(builds)('drawings of $name', ({ design, workshop }) => {
     expect(drawings.length).toBeGreaterThan(3)
     for (const drawing of drawings) {
       expect(drawing.widthMm).toBeLessThanOrEqual(182)
-      expect(drawing.heightMm).toBeLessThanOrEqual(225)
+      expect(drawing.heightMm).toBeLessThanOrEqual(195)
       for (const shape of drawing.shapes) {
         for (const { xMm, yMm } of pointsOf(shape)) {
           const where = `${drawing.alt}: ${JSON.stringify(shape).slice(0, 160)}`

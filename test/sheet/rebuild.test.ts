@@ -26,6 +26,11 @@ const printedBuild = async (
   const plan = evaluate(design, workshop, ON)
   const sheet = buildSheet(plan, design, workshop, { parts: PARTS })
   const { sheets } = await readPdf(await writePdf(docDefinition(sheet, { paper })))
+  // Words past the foot of a page would be lost on paper.
+  for (const page of sheets) {
+    for (const one of page.lettering)
+      expect(one.yMm, `${one.text} on sheet ${page.number}`).toBeLessThan(page.heightMm - 12.7)
+  }
   return { plan, read: readBuild(sheets, workshop.shows.units, workshop.shows.decimalMark) }
 }
 
