@@ -7,6 +7,7 @@ import { BoardStrip } from './strip/BoardStrip'
 export function BoardScreen() {
   return (
     <div className="board">
+      <h1 className="hidden-text">Board</h1>
       <BoardToolbar />
       <BoardSurface />
       <BoardStrip />

@@ -6,7 +6,7 @@ import type { Profile } from '../../shared-model/profile'
 import { graduationNm, mm, setOnGraduation } from '../../shared-model/units'
 import { closureFor } from '../catalogue/fitting-closures'
 import { type Offered, offered } from '../catalogue/offered'
-import { seatingSaw } from '../catalogue/seating-saw'
+import { nearestSeating, seatingSaw } from '../catalogue/seating-saw'
 import { chooseChannel, chooseSite } from '../store/selection'
 import type { AppState, AppStore } from '../store/store'
 import { pick } from './pick'
@@ -121,10 +121,7 @@ export function contentsForNew(
   const profile = from.profiles.find(
     (each) => each.id === design.channels.find((own) => own.id === channelId)?.profileId
   )
-  const seating = seatingSaw(
-    from,
-    profile === undefined ? Number.POSITIVE_INFINITY : Math.min(profile.widthMm, profile.heightMm)
-  )
+  const seating = (profile === undefined ? null : seatingSaw(from, profile)) ?? nearestSeating(from)
   if (seating === null) return null
   const made = addSeat(design, { name: seating.cup.name, ...seating })
   const seatId = made.seats.at(-1)?.id

@@ -1,25 +1,36 @@
 import type { Cup, HoleSaw } from '../../shared-model/parts'
+import type { Profile } from '../../shared-model/profile'
 import type { Offered } from './offered'
 
 /** Material that stays beside a hole in a face, on each side: common practice, no source. */
 const STRIP_MM = 8
+/** Room below a cup for solution and roots in a first choice; a starting value. */
+const BELOW_CUP_MM = 10
+
+export interface Seating {
+  readonly cup: Cup
+  readonly saw: HoleSaw
+}
 
 /**
- * The first cup on offer that a saw seats on its rim (body ≤ hole < rim) in a face this wide, and the smallest such saw.
- * With none, the first cup and the saw nearest to its body; the plan then says what is wrong.
+ * The first cup on offer that a saw seats on its rim (body ≤ hole < rim) in this profile, with room below it, and the
+ * smallest such saw; null when none does.
  */
-export function seatingSaw(from: Pick<Offered, 'cups' | 'saws'>, faceMm: number): { cup: Cup; saw: HoleSaw } | null {
+export function seatingSaw(from: Pick<Offered, 'cups' | 'saws'>, profile: Profile): Seating | null {
   const saws = [...from.saws].sort((a, b) => a.diameterMm - b.diameterMm)
   for (const cup of from.cups) {
+    if (cup.heightMm - cup.rimThicknessMm + BELOW_CUP_MM > profile.heightMm - profile.averageWallMm) continue
     const saw = saws.find((each) => each.diameterMm >= cup.bodyUnderRimMm && each.diameterMm < cup.rimOutsideMm)
-    if (saw !== undefined && saw.diameterMm + 2 * STRIP_MM <= faceMm) return { cup, saw }
+    if (saw !== undefined && saw.diameterMm + 2 * STRIP_MM <= profile.widthMm) return { cup, saw }
   }
+  return null
+}
+
+/** With no seat that fits: the first cup and the saw nearest to its body; the plan then says what is wrong. */
+export function nearestSeating(from: Pick<Offered, 'cups' | 'saws'>): Seating | null {
   const [cup] = from.cups
-  const nearest =
-    cup === undefined
-      ? undefined
-      : [...saws].sort(
-          (a, b) => Math.abs(a.diameterMm - cup.bodyUnderRimMm) - Math.abs(b.diameterMm - cup.bodyUnderRimMm)
-        )[0]
-  return cup === undefined || nearest === undefined ? null : { cup, saw: nearest }
+  if (cup === undefined) return null
+  const off = (saw: HoleSaw): number => Math.abs(saw.diameterMm - cup.bodyUnderRimMm)
+  const [saw] = [...from.saws].sort((a, b) => off(a) - off(b))
+  return saw === undefined ? null : { cup, saw }
 }

@@ -10,7 +10,7 @@ export async function offerRecovery(store: AppStore, host: Host): Promise<void> 
   if (recovery === null) return
   const design = parseDesignText(recovery.design)
   if (!design.ok) return
-  const answer = await ask(RECOVER(recovery.savedOn.slice(0, 16).replace('T', ' ')))
+  const answer = await ask(RECOVER(new Date(recovery.savedOn).toLocaleString()))
   if (answer === 'drop') await host.dropRecovery()
   if (answer !== 'back') return
   const { workshop, files } = store.getState()

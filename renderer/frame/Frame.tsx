@@ -6,6 +6,7 @@ import { useApp, useAppStore } from '../store/use-app'
 import type { Screen } from '../store/view'
 import { AskDialog } from './AskDialog'
 import { FindingsStrip } from './FindingsStrip'
+import { KeepsStanding } from './KeepsStanding'
 import { Notice } from './Notice'
 import { Rail } from './Rail'
 import { Said } from './Said'
@@ -43,9 +44,11 @@ export function Frame() {
         {screen === 'board' && !started ? (
           <StartScreen />
         ) : (
-          <Suspense fallback={<p className="page quiet">Opening…</p>}>
-            <Room />
-          </Suspense>
+          <KeepsStanding key={screen}>
+            <Suspense fallback={<p className="page quiet">Opening…</p>}>
+              <Room />
+            </Suspense>
+          </KeepsStanding>
         )}
       </main>
       <FindingsStrip />

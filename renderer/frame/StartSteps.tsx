@@ -1,6 +1,8 @@
 import { useState } from 'react'
 import { editSill } from '../../shared-model/design'
-import { closureFor } from '../catalogue/fitting-closures'
+import { fittingClosures } from '../catalogue/fitting-closures'
+import type { Offered } from '../catalogue/offered'
+import { seatingSaw } from '../catalogue/seating-saw'
 import { useOffered } from '../catalogue/use-offered'
 import { ChoiceField } from '../fields/ChoiceField'
 import { LengthField } from '../fields/LengthField'
@@ -15,9 +17,7 @@ export function StartSteps() {
   const edit = useEdit()
   const offered = useOffered()
   const [cropId, setCrop] = useState(offered.crops[0]?.id ?? '')
-  const [profileId, setProfile] = useState(
-    () => offered.profiles.find((each) => closureFor(offered.closures, each) !== undefined)?.id ?? ''
-  )
+  const [profileId, setProfile] = useState(() => firstProfile(offered)?.id ?? '')
   const [problem, setProblem] = useState<string | null>(null)
   const begin = (): void => {
     const failed = edit.design('make a first design', (design) =>
@@ -80,3 +80,8 @@ export function StartSteps() {
     </section>
   )
 }
+
+/** The first profile with a closure that holds and a cup that seats; a first design in it has no fault. */
+const firstProfile = (from: Offered) =>
+  from.profiles.find((each) => fittingClosures(from.closures, each).length > 0 && seatingSaw(from, each) !== null) ??
+  from.profiles[0]

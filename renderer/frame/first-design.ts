@@ -11,7 +11,7 @@ import { failed } from '../../shared-model/outcome'
 import { graduationNm, mm, setOnGraduation } from '../../shared-model/units'
 import { closureFor } from '../catalogue/fitting-closures'
 import { offered } from '../catalogue/offered'
-import { seatingSaw } from '../catalogue/seating-saw'
+import { nearestSeating, seatingSaw } from '../catalogue/seating-saw'
 
 /** A pitch for crops of which no spacing is published; the grower types over it. */
 const PLAIN_PITCH_MM = 150
@@ -22,7 +22,7 @@ export function firstDesign(design: Design, workshop: Workshop, cropId: string, 
   const crop = from.crops.find((each) => each.id === cropId)
   const profile = from.profiles.find((each) => each.id === profileId)
   const closure = profile === undefined ? undefined : closureFor(from.closures, profile)
-  const seating = profile === undefined ? null : seatingSaw(from, Math.min(profile.widthMm, profile.heightMm))
+  const seating = profile === undefined ? null : (seatingSaw(from, profile) ?? nearestSeating(from))
   if (profile === undefined || closure === undefined) {
     return failed({ code: 'edit-not-found', figures: { what: 'profile', id: profileId } })
   }
