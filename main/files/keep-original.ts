@@ -1,4 +1,5 @@
 import { basename, dirname, extname, join } from 'node:path'
+import { copyWhole } from './copy-whole'
 import { type FileSystem, nodeFileSystem } from './file-system'
 import { readDocument } from './read-document'
 
@@ -19,18 +20,5 @@ export async function keepOriginal(path: string, schema: number, disk: FileSyste
       await copyWhole(path, kept, disk)
       return kept
     }
-  }
-}
-
-/** A copy that is there whole or not at all. */
-async function copyWhole(from: string, to: string, disk: FileSystem): Promise<void> {
-  const draft = join(dirname(to), `.${basename(to)}.${process.pid}-0.draft`)
-  await disk.remove(draft)
-  try {
-    await disk.copy(from, draft)
-    await disk.rename(draft, to)
-  } catch (error) {
-    await disk.remove(draft).catch(() => undefined)
-    throw error
   }
 }

@@ -1,4 +1,4 @@
-import { basename } from 'node:path'
+import { basename, dirname } from 'node:path'
 import type { FileProblem, Reply } from '../bridge/contract'
 import { documentSchema } from './document-schema'
 import { fileProblem } from './file-problem'
@@ -41,7 +41,7 @@ export async function saveDocument(
     // A version that cannot be kept (a folder that takes no new folder) must not cost the grower the save itself.
     await keepVersion(path, now, disk).catch(() => undefined)
   }
-  await clearStaleDrafts(path, now, disk).catch(() => undefined)
+  await clearStaleDrafts(dirname(path), basename(path), now, disk).catch(() => undefined)
   const saved = await saveFile(path, text, disk)
   return saved.ok ? { ok: true, value: stampOf(text) } : saved
 }
