@@ -77,7 +77,7 @@ export const channelSchema = z.object({
   fillShare: num(0, 1)
 })
 
-export const seatSchema = z.object({
+const seatSchema = z.object({
   id,
   name,
   sawId: id,

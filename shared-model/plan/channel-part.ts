@@ -34,8 +34,8 @@ export const channelPart = (channel: Channel, shared: Shared): Result<ChannelPar
   return part
 }
 
-/** The same, worked out afresh. */
-export const workedOut = (channel: Channel, shared: Shared): Result<ChannelPart, PlanProblem> => {
+/** The part worked out afresh. */
+const workedOut = (channel: Channel, shared: Shared): Result<ChannelPart, PlanProblem> => {
   const { index, sill, size, water, growthShare, saws, cups, closuresOnHand } = shared
   const profile = index.profiles.get(channel.profileId)
   if (profile === undefined)

@@ -4,9 +4,10 @@ import { betweenChannels, sillSize } from '../layout'
 import type { Budget, Result } from '../outcome'
 import { firstFill } from '../reservoir'
 import { EMPTY_RING_PLAN, planRings, ringFindings } from '../rings'
-import { faceOf, sawAdvice, seatsInUse } from '../seating'
+import { seatsInUse } from '../seating'
 import { sillLoad } from '../structure'
 import { litres } from '../units'
+import { adviceFor } from './advice'
 import { type ChannelPart, channelPart, marksOf } from './channel-part'
 import type { PlanFinding, PlanProblem } from './codes'
 import { EMPTY_FILL } from './empty'
@@ -29,6 +30,7 @@ const LIVE_WORK = 20_000
 const NEVER = () => false
 /** Work units that one state of the search for a drilling order counts as. */
 const WORK_PER_ORDER = 100
+const MOVING_ORDERS = 20
 
 /**
  * All that follows from a Design and a Workshop on a day (`on`, an ISO date): a pure function of them, which never throws
@@ -42,8 +44,7 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     return otherwise
   }
   const budget = options.budget ?? { work: LIVE_WORK, stop: NEVER }
-  const benchBudget =
-    options.budget === undefined ? undefined : { ...budget, work: Math.ceil(budget.work / WORK_PER_ORDER) }
+  const benchBudget = orderBudget(options)
   const sill = take(sillSize(design.sill), { lengthMm: 0, depthMm: 0 })
   const shared = sharedOf(design, workshop, sill)
   const { index } = shared
@@ -126,7 +127,7 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     quantity: design.quantity,
     sill,
     channels,
-    sawAdvice: used.map(({ seat, section }) => sawAdvice(seat, faceOf(section), index, shared.saws)),
+    sawAdvice: used.map(({ seat, section }) => adviceFor(seat, section, shared)),
     pieces,
     cuts: bars.cuts,
     rings,
@@ -147,4 +148,10 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
       notes: counted('note')
     }
   }
+}
+
+/** States the search for a drilling order may go on from: few while the hand moves, else in step with the work given. */
+const orderBudget = ({ cuts, budget }: EvaluateOptions): Budget | undefined => {
+  if (budget !== undefined) return { ...budget, work: Math.ceil(budget.work / WORK_PER_ORDER) }
+  return cuts === 'left-out' ? { work: MOVING_ORDERS, stop: NEVER } : undefined
 }
