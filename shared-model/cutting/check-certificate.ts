@@ -63,39 +63,36 @@ const totalOf = (instance: CutInstance, part: BoundPart): number => {
   return total
 }
 
-/** Length (grown by kerfs) and worth of a filling. */
-interface Filled {
-  readonly grown: number
-  readonly worth: number
+/** Fillings by rising length (grown by kerfs), each with its worth. */
+interface Fillings {
+  readonly grown: readonly number[]
+  readonly worth: readonly number[]
 }
 
-/** No filling of a stock's bar may be worth more than the bar: a list of fillings by length, longest piece last. */
+/** No filling of a stock's bar may be worth more than the bar. */
 const holdsInPart = (instance: CutInstance, part: BoundPart, scale: number): boolean => {
   const grouped = instance.demand.some(({ lotGroup }) => lotGroup !== null)
-  const fillings = new Map<number, readonly Filled[]>()
+  const longest = Math.max(...instance.stock.map(({ length, trim }) => length - trim))
+  const known = new Map<number, Fillings>()
   return instance.stock.every((bar, at) => {
     if ((part.most[at] ?? null) === null && (part.mostValue[at] ?? 0) > 0) return false
     const room = bar.length - bar.trim + instance.kerf
     const lot = grouped ? bar.lot : 0
-    let filled = fillings.get(lot)
-    if (!filled) {
-      const longest = Math.max(...instance.stock.map(({ length, trim }) => length - trim))
-      filled = bestFillings(instance, part, grouped ? lot : null, longest + instance.kerf)
-      fillings.set(lot, filled)
-    }
+    const filled = known.get(lot) ?? bestFillings(instance, part, grouped ? lot : null, longest + instance.kerf)
+    known.set(lot, filled)
     const price = bar.cost * scale + (part.mostValue[at] ?? 0) - (part.leastValue[at] ?? 0)
-    return filled.every(({ grown, worth }) => {
+    return filled.grown.every((grown, j) => {
       // A bar too short for this filling; and an empty bar need not be taken, unless bars are demanded.
       if (grown > room || (grown === 0 && (part.leastValue[at] ?? 0) === 0)) return true
       const left = Math.max(0, bar.length - bar.trim - grown)
-      return worth + scale * worthLeft(bar.keep, left) <= price
+      return (filled.worth[j] ?? 0) + scale * worthLeft(bar.keep, left) <= price
     })
   })
 }
 
 /** The best worth for each grown length that pieces add up to, where no shorter filling is worth as much. */
-const bestFillings = (instance: CutInstance, part: BoundPart, lot: number | null, room: number): readonly Filled[] => {
-  let best: readonly Filled[] = [{ grown: 0, worth: 0 }]
+const bestFillings = (instance: CutInstance, part: BoundPart, lot: number | null, room: number): Fillings => {
+  let best: Fillings = { grown: [0], worth: [0] }
   instance.demand.forEach((piece, at) => {
     const worth = part.pieceValue[at] ?? 0
     const elsewhere = piece.lotGroup !== null && (part.lotOfGroup[piece.lotGroup] ?? lot) !== lot
@@ -111,25 +108,29 @@ const bestFillings = (instance: CutInstance, part: BoundPart, lot: number | null
   return best
 }
 
-const withMore = (best: readonly Filled[], grown: number, worth: number, room: number): readonly Filled[] => {
-  const more = best.filter((filled) => filled.grown + grown <= room)
-  const merged: Filled[] = []
+/** The fillings with and without some pieces more, in one list. */
+const withMore = (best: Fillings, grown: number, worth: number, room: number): Fillings => {
+  const merged: { grown: number[]; worth: number[] } = { grown: [], worth: [] }
+  const { length } = best.grown
   let most = -1
+  let old = 0
   let next = 0
-  const keep = (filled: Filled): void => {
-    if (filled.worth <= most) return
-    if (merged.at(-1)?.grown === filled.grown) merged.pop()
-    most = filled.worth
-    merged.push(filled)
-  }
-  for (const old of best) {
-    for (; next < more.length && (more[next]?.grown ?? 0) + grown < old.grown; next++) {
-      keep({ grown: (more[next]?.grown ?? 0) + grown, worth: (more[next]?.worth ?? 0) + worth })
+  while (old < length || next < length) {
+    const oldGrown = old < length ? (best.grown[old] ?? 0) : Number.POSITIVE_INFINITY
+    const nextGrown = next < length ? (best.grown[next] ?? 0) + grown : Number.POSITIVE_INFINITY
+    const takesNext = nextGrown < oldGrown
+    const at = takesNext ? nextGrown : oldGrown
+    if (at > room) break
+    const value = takesNext ? (best.worth[next] ?? 0) + worth : (best.worth[old] ?? 0)
+    if (takesNext) next++
+    else old++
+    if (value <= most) continue
+    most = value
+    if (merged.grown.at(-1) === at) merged.worth[merged.worth.length - 1] = value
+    else {
+      merged.grown.push(at)
+      merged.worth.push(value)
     }
-    keep(old)
-  }
-  for (; next < more.length; next++) {
-    keep({ grown: (more[next]?.grown ?? 0) + grown, worth: (more[next]?.worth ?? 0) + worth })
   }
   return merged
 }
@@ -143,7 +144,7 @@ const leavesNothingOut = (instance: CutInstance, parts: readonly BoundPart[]): b
   const lots = [...new Set(instance.stock.map(({ lot }) => lot))]
   const everyChoice = (group: number, left: readonly BoundPart[]): boolean => {
     if (group === groups) return covers(instance, left, 0)
-    return lots.every((lot) =>
+    return lotsFor(instance, lots, group).every((lot) =>
       everyChoice(
         group + 1,
         left.filter((part) => (part.lotOfGroup[group] ?? lot) === lot)
@@ -151,6 +152,17 @@ const leavesNothingOut = (instance: CutInstance, parts: readonly BoundPart[]): b
     )
   }
   return everyChoice(0, parts)
+}
+
+/** Lots with a bar that is long enough for each piece of the group; no plan takes it from another. */
+const lotsFor = (instance: CutInstance, lots: readonly number[], group: number): readonly number[] => {
+  const lengths = instance.demand
+    .filter(({ lotGroup, qty }) => lotGroup === group && qty > 0)
+    .map(({ length }) => length)
+  const longest = Math.max(0, ...lengths)
+  return lots.filter((lot) =>
+    instance.stock.some((bar) => bar.lot === lot && bar.count !== 0 && bar.length - bar.trim >= longest)
+  )
 }
 
 const covers = (instance: CutInstance, parts: readonly BoundPart[], stock: number): boolean => {

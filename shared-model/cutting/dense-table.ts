@@ -62,7 +62,7 @@ export const denseTable = (grown: Grown, longest: number, meter: Meter): Pricer 
     }
     flatEnd[lotClass] = reached
     risesOf[lotClass] = null
-    meter.spend(cells / 1000 + 0.5)
+    meter.spend(cells / 700 + 1)
   }
 
   /** Lengths at which the table rises: where a shorter filling is worth less, and leaves no more. */
@@ -74,6 +74,7 @@ export const denseTable = (grown: Grown, longest: number, meter: Meter): Pricer 
     const end = flatEnd[lotClass] ?? 0
     if (table) for (let w = 1; w <= end; w++) if ((table[w] as number) > (table[w - 1] as number)) found.push(w)
     risesOf[lotClass] = found
+    meter.spend((end + found.length * grown.stock.length * 10) / 1000)
     return found
   }
 

@@ -200,7 +200,7 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
     simplex.setStandInCost(standIn)
     for (;;) {
       const pivots = simplex.solve()
-      meter.spend((pivots * rows * rows) / 2000 + patterns.length / 100)
+      meter.spend((pivots * (rows * rows + 12 * patterns.length) + 20 * patterns.length) / 1000 + 1)
       const objective = simplex.objective() * dearest
       const uncovered = simplex.uncovered()
       readDuals()

@@ -27,7 +27,10 @@ export const safeBound = (
 ): SafeBound => {
   const { grown } = master
   const dearest = Math.max(1, ...grown.stock.map((bar) => bar.cost))
-  const whole = (value: number): number => Math.max(0, Math.floor(value * dearest * scale))
+  // Where stock runs short values grow without end. Scaled down alike they still hold, and still bound; sums stay exact.
+  const size = sizeOf(master) * dearest * scale
+  const shrunk = size > MOST_TOTAL ? (dearest * scale * MOST_TOTAL) / size : dearest * scale
+  const whole = (value: number): number => Math.max(0, Math.floor(value * shrunk))
   const value = Float64Array.from(master.value, whole)
   const leastValue = Array.from(master.leastValue, (each, s) => ((master.least[s] ?? 0) > 0 ? whole(each) : 0))
   let over = passes(master, value, leastValue, scale)
@@ -79,7 +82,18 @@ export const safeBound = (
   return { bound: partBound(instance, part, scale, grown.costStep), part }
 }
 
+const MOST_TOTAL = 2 ** 51
+
 export const roundUp = (cost: number, step: number): number => Math.ceil(cost / step) * step
+
+const sizeOf = ({ grown, value, leastValue, mostValue, least, most }: Master): number => {
+  let size = 0
+  for (let kind = 0; kind < grown.kinds; kind++) size += (value[kind] ?? 0) * (grown.qty[kind] ?? 0)
+  for (let s = 0; s < grown.stock.length; s++) {
+    size += (leastValue[s] ?? 0) * Math.max(1, least[s] ?? 0) + (mostValue[s] ?? 0) * Math.max(1, most[s] ?? 0)
+  }
+  return size
+}
 
 /** What a part's figures come to, rounded up. */
 export const partBound = (instance: CutInstance, part: BoundPart, scale: number, step: number): number => {

@@ -102,7 +102,7 @@ const fillList = (
       })
     }
   })
-  meter.spend(cells / 100 + 0.5)
+  meter.spend(cells / 60 + 1)
 }
 
 /** Merges the fillings with themselves grown by `size`; of two, one that is no shorter and worth no more is left out. */
