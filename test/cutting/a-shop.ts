@@ -7,6 +7,7 @@ import {
   planBars,
   type StockBar
 } from '../../shared-model/cutting'
+import type { Budget } from '../../shared-model/outcome'
 
 /** Invented pieces, stock and setup to plan with. */
 export const aPiece = (id: string, lengthMm: number, more: Partial<Piece> = {}): Piece => ({
@@ -53,7 +54,7 @@ export const setup: CuttingSetup = {
   joinsAllowed: false
 }
 
-export const planned = (asked: Partial<BarsToCut> & Pick<BarsToCut, 'pieces' | 'stock'>) => {
+export const planned = (asked: Partial<BarsToCut & { budget: Budget }> & Pick<BarsToCut, 'pieces' | 'stock'>) => {
   const result = planBars({ rack: [], setup, budget: { work: 400_000, stop: () => false }, ...asked })
   if (!result.ok) throw new Error(`${result.problem.code} ${JSON.stringify(result.problem.figures)}`)
   return result.value

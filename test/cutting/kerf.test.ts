@@ -5,7 +5,7 @@ import { mm } from '../../shared-model/units'
 
 const SEED = 90_311
 
-const _fit = (barMm: number, pieceMm: number, pieces: number, kerfMm: number) => {
+const cutFrom = (barMm: number, pieceMm: number, pieces: number, kerfMm: number) => {
   const result = piecesFromOneBar(mm(barMm), mm(pieceMm), pieces, mm(kerfMm))
   if (!result.ok) throw new Error(result.problem.code)
   return result.value
