@@ -7,7 +7,7 @@ import { useSay } from '../store/use-say'
 import { SolidShape } from './SolidShape'
 import { type SectionScale, topOf } from './section-scale'
 
-const HEIGHT = 150
+const MOST_HEIGHT = 150
 const EDGE = 14
 
 /** The channel cut across at one site, larger, with the air gap and the cup's height dimensioned. */
@@ -28,14 +28,15 @@ export function AcrossDrawing({
   const topMm = topOf(part)
   const wall = section.averageWallMm
   const inside = part.water.insideHeightMm
-  const shown = Math.max(160, width)
-  const pxPerMm = Math.min((HEIGHT - 2 * EDGE) / (topMm + wall), (shown - 190) / section.widthMm)
+  const shown = Math.max(260, width)
+  const pxPerMm = Math.min((MOST_HEIGHT - 2 * EDGE) / (topMm + wall), (shown - 190) / section.widthMm)
   const middle = shown / 2
+  const height = 2 * EDGE + (topMm + wall) * pxPerMm
   const scale: SectionScale = {
     pxPerMm,
     x: (acrossMm) => middle + acrossMm * pxPerMm,
     y: (heightMm) => EDGE + (topMm - heightMm) * pxPerMm,
-    height: HEIGHT
+    height
   }
   const half = section.widthMm / 2
   const levelMm = water?.levelMm ?? part.water.levelMm
@@ -46,8 +47,8 @@ export function AcrossDrawing({
       <svg
         className="drawing"
         width={shown}
-        height={HEIGHT}
-        viewBox={`0 0 ${shown} ${HEIGHT}`}
+        height={height}
+        viewBox={`0 0 ${shown} ${height}`}
         role="img"
         aria-label={`Cut across at the chosen site${seat === undefined ? '' : `: the cup ${HOLD_NAMES[seat.hold]}`}`}
       >
@@ -79,7 +80,7 @@ export function AcrossDrawing({
           y1={scale.y(levelMm)}
           y2={scale.y(levelMm)}
         />
-        <line className="pen-centre" x1={middle} x2={middle} y1={2} y2={HEIGHT - 2} />
+        <line className="pen-centre" x1={middle} x2={middle} y1={2} y2={height - 2} />
         <Dimension x1={right} x2={right} y1={scale.y(0)} y2={scale.y(levelMm)} text={say.length(levelMm)} />
         {seat === undefined || water === undefined ? null : (
           <Dimension
