@@ -1,5 +1,5 @@
 import { writePdf } from '../../main/services/pdf'
-import { DEMOS } from '../../shared-model/design/demos/demos'
+import { DEMOS } from '../../shared-model/design'
 import { docDefinition, type PdfDocument } from '../../shared-model/paper'
 import { evaluate, type Plan } from '../../shared-model/plan'
 import { buildSheet } from '../../shared-model/sheet'
