@@ -2,11 +2,11 @@ import { line, rect, type Shape, text } from '../sheet'
 
 /** 6 in and 1 in, exactly (1 in = 25.4 mm). */
 export const SIX_INCHES_MM = 152.4
-export const BAR_MM = 150
-export const SQUARE_MM = 25.4
+const BAR_MM = 150
+const SQUARE_MM = 25.4
 
 /** A bar of the length with end strokes, along or down the page, and what a rule must read on it. */
-export const checkBar = (xMm: number, yMm: number, lengthMm: number, words: string, down: boolean): Shape[] => {
+const checkBar = (xMm: number, yMm: number, lengthMm: number, words: string, down: boolean): Shape[] => {
   const end = (along: number): Shape =>
     down
       ? line(xMm - 2, yMm + along, xMm + 2, yMm + along, 'thin')

@@ -25,7 +25,7 @@ export const csvTables = (sheet: SheetData): readonly CsvTable[] => {
   })
 }
 
-export const csvText = (table: TableBlock): string => {
+const csvText = (table: TableBlock): string => {
   const heads = table.columns.flatMap((column) =>
     column.exactUnit === undefined
       ? [textCell(column.head)]
@@ -51,7 +51,7 @@ const number = (value: number | undefined): string => (value === undefined ? '' 
 const COULD_RUN = /^[\s]*[=+\-@\t\r\n|]/
 const PLAIN_NUMBER = /^-?\d+(\.\d+)?$/
 
-export const textCell = (words: string): string => {
+const textCell = (words: string): string => {
   const guarded = COULD_RUN.test(words) && !PLAIN_NUMBER.test(words) ? `'${words}` : words
   return /[",\r\n]/.test(guarded) || guarded !== guarded.trim() ? `"${guarded.replace(/"/g, '""')}"` : guarded
 }

@@ -14,27 +14,27 @@ export interface PdfStyle {
   noWrap?: boolean
 }
 
-export interface PdfPlace {
+interface PdfPlace {
   absolutePosition?: { x: number; y: number }
   pageBreak?: 'before' | 'after'
   pageOrientation?: 'portrait' | 'landscape'
   unbreakable?: boolean
 }
 
-export interface PdfText extends PdfStyle, PdfPlace {
+interface PdfText extends PdfStyle, PdfPlace {
   text: string | PdfText[]
 }
 
-export interface PdfStack extends PdfStyle, PdfPlace {
+interface PdfStack extends PdfStyle, PdfPlace {
   stack: PdfNode[]
 }
 
-export interface PdfColumns extends PdfStyle, PdfPlace {
+interface PdfColumns extends PdfStyle, PdfPlace {
   columns: (PdfNode & { width?: number | '*' | 'auto' })[]
   columnGap?: number
 }
 
-export interface PdfSvg extends PdfStyle, PdfPlace {
+interface PdfSvg extends PdfStyle, PdfPlace {
   svg: string
   width?: number
   font?: string
@@ -61,7 +61,7 @@ export type PdfCell = PdfNode & {
 }
 
 /** What the writer tells a layout about the table it draws. */
-export interface PdfTableShape {
+interface PdfTableShape {
   readonly table: { readonly body: readonly (readonly unknown[])[]; readonly widths?: unknown }
 }
 

@@ -1,5 +1,5 @@
 /** The part of the PDF writer's document that holds what a viewer is asked for. */
-export interface PdfCatalog {
+interface PdfCatalog {
   readonly _root: { readonly data: { readonly ViewerPreferences?: { readonly data: Record<string, unknown> } } }
 }
 

@@ -1,8 +1,9 @@
 import type { DrillRow } from '../bench'
 import type { Design } from '../design'
 import type { Plan } from '../plan'
+import type { Section } from '../profile'
 import { developedSaddle } from './developed'
-import { line, type Shape } from './drawing'
+import { line, point, type Shape } from './drawing'
 import type { Built } from './named'
 import type { Printed } from './printed'
 import type { ChannelTemplate, TemplateHole } from './sheet-data'
@@ -60,16 +61,33 @@ const faceTemplate = (
 
 const templateHole = (row: DrillRow, { plan }: Built, show: Printed): TemplateHole => {
   const { section } = plan.layout
-  const round = section.shape === 'round'
-  const upright = row.heightMm !== null && !round
+  const acrossMm = acrossOf(row, section)
+  const pipeRadiusMm = section.widthMm / 2
+  const outlineMm =
+    section.shape === 'round'
+      ? developedSaddle(row.diameterMm / 2, pipeRadiusMm, row.atMm).map(({ xMm, yMm }) => point(xMm, yMm + acrossMm))
+      : []
   return {
     mark: row.mark,
     atMm: row.atMm,
-    acrossMm: upright ? section.heightMm - section.averageWallMm - (row.heightMm ?? 0) : 0,
+    acrossMm,
     diameterMm: row.diameterMm,
     label: `${row.mark} · ${show.length(row.atMm)} · ${show.diameter(row.diameterMm)}`,
-    outlineMm: round ? developedSaddle(row.diameterMm / 2, section.widthMm / 2, row.atMm) : []
+    outlineMm
   }
+}
+
+/**
+ * Where a centre lies across its template. On the upper face and the underside: on the centre line. On a flat side: down
+ * from the upper edge. On a pipe's side the centre line of the template is the pipe's widest line, and a centre at a
+ * height h above the outside's lowest line lies R · asin((h - R) / R) of arc above it.
+ */
+const acrossOf = (row: DrillRow, section: Section): number => {
+  if (row.heightMm === null) return 0
+  const upMm = row.heightMm + section.averageWallMm
+  if (section.shape !== 'round') return section.heightMm - upMm
+  const radiusMm = section.widthMm / 2
+  return -radiusMm * Math.asin(Math.max(-1, Math.min(1, (upMm - radiusMm) / radiusMm)))
 }
 
 /** Long edges, the far end, and the centre line of a face that is laid out from it. */

@@ -35,6 +35,10 @@ const holesOf = (plan: Plan, one: Built): readonly DrillRow[] => {
   })
 }
 
+/** The saws of one centre in their order; a hole without a saw is drilled with a twist drill. */
+const sawWords = (hole: DrillRow): string =>
+  hole.concentric.length > 1 ? hole.concentric.join(' → ') : hole.sawName === '' ? 'twist drill' : hole.sawName
+
 const roundingWords = (holes: readonly DrillRow[], show: Printed): string => {
   const most = Math.max(0, ...holes.map((hole) => Math.abs(hole.roundingMm)))
   const text = show.units === 'in' ? `${show.decimal(most / 25.4, 3)} in` : `${show.decimal(most, 2)} mm`
@@ -80,13 +84,17 @@ const holeTable = (mark: string, wallMm: number, holes: readonly DrillRow[], sho
     .map((hole) => [
       TICK,
       cell(hole.mark, true),
-      { text: show.length(hole.atMm), exact: hole.atMm, strong: true },
+      alongCell(hole, show),
       faceCell(hole, wallMm, show),
       show.diameterCell(hole.diameterMm),
-      cell(hole.concentric.length > 1 ? hole.concentric.join(' → ') : hole.sawName),
+      cell(sawWords(hole)),
       cell(hole.sits)
     ])
 })
+
+/** Along the channel; a hole in an end has no distance from the datum end. */
+const alongCell = (hole: DrillRow, show: Printed): Cell =>
+  hole.face.endsWith('-end') ? cell('—') : show.lengthCell(hole.atMm, true)
 
 /** On a side or end face the centre's height is measured outside, up from the underside. */
 const faceCell = (hole: DrillRow, wallMm: number, show: Printed): Cell => {

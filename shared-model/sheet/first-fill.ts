@@ -21,7 +21,7 @@ export const firstFillCard = (plan: Plan, design: Design, built: readonly Built[
   ]
 })
 
-export const fillFacts = (plan: Plan, design: Design, show: Printed): { name: string; value: string }[] => {
+const fillFacts = (plan: Plan, design: Design, show: Printed): { name: string; value: string }[] => {
   const { firstFill } = plan
   const { ec } = firstFill
   return [

@@ -66,7 +66,7 @@ export const printed = (workshop: Workshop): Printed => {
 }
 
 /** `40 s`, `12 min`, `3 h 5 min`, `2 d 4 h`. */
-export const durationWords = (seconds: number): string => {
+const durationWords = (seconds: number): string => {
   if (seconds < 60) return `${Math.round(seconds)} s`
   const minutes = Math.round(seconds / 60)
   if (minutes < 60) return `${minutes} min`

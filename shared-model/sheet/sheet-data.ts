@@ -66,7 +66,7 @@ export type Block =
   | TitleFields
 
 /** The title block itself: only on the first sheet. */
-export interface TitleFields {
+interface TitleFields {
   readonly kind: 'title-fields'
 }
 

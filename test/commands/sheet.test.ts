@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { runSheet } from '../../main/commands/sheet'
-import { printDesign, printWorkshop } from '../../shared-model/design'
-import { DEMOS } from '../../shared-model/design/demos/demos'
+import { DEMOS, printDesign, printWorkshop } from '../../shared-model/design'
 
 let folder: string
 let out: string[]

@@ -1,4 +1,4 @@
-import { DEMOS } from '../../shared-model/design/demos/demos'
+import { DEMOS } from '../../shared-model/design'
 import type { Paper } from '../../shared-model/paper'
 import { evaluate, type Plan } from '../../shared-model/plan'
 import { buildSheet, type SheetData, type SheetOptions } from '../../shared-model/sheet'

@@ -8,6 +8,8 @@ import { BARE_EDGE_MM, docDefinition, PAGES, type Paper } from '../../shared-mod
 import { boxOf, readPdf, type Sheet } from '../sheet/read-pdf'
 import { demoSheet } from './demo-sheet'
 
+/** An independent reader of PDF files, where the machine has it. */
+const CHECKER: string = 'qpdf'
 const PAPERS: readonly Paper[] = ['letter', 'a4']
 
 describe.each(PAPERS)('a build sheet on %s', (paper) => {
@@ -127,7 +129,7 @@ describe.each(PAPERS)('a build sheet on %s', (paper) => {
     try {
       const file = join(folder, 'sheet.pdf')
       writeFileSync(file, bytes)
-      const checked = spawnSync('qpdf', ['--check', file], { encoding: 'utf8' })
+      const checked = spawnSync(CHECKER, ['--check', file], { encoding: 'utf8' })
       if (checked.error !== undefined) {
         process.stdout.write('qpdf is not installed here: the file was read by pdf.js only\n')
         expect(sheets.length).toBeGreaterThan(0)

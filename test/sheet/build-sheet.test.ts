@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { DEMOS } from '../../shared-model/design/demos/demos'
+import { DEMOS } from '../../shared-model/design'
 import { evaluate } from '../../shared-model/plan'
 import { type Block, buildSheet, SHEET_PARTS, type SheetData, type SheetPart } from '../../shared-model/sheet'
 import { cautionText, sayIn } from '../../shared-model/words'

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { DEMOS } from '../../shared-model/design/demos/demos'
+import { DEMOS } from '../../shared-model/design'
 import { svgPicture } from '../../shared-model/paper'
 import { evaluate } from '../../shared-model/plan'
 import { buildSheet, type Drawing, type PointMm, type Shape, textWidthMm } from '../../shared-model/sheet'

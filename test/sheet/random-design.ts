@@ -4,7 +4,7 @@ import { CATALOGUE } from '../../shared-model/parts'
 import type { Seat } from '../../shared-model/seating'
 
 /** A repeatable run of numbers from 0 to 1 (mulberry32). */
-export const numbersFrom = (seed: number): (() => number) => {
+const numbersFrom = (seed: number): (() => number) => {
   let state = seed >>> 0
   return () => {
     state = (state + 0x6d2b79f5) >>> 0

@@ -17,7 +17,7 @@ export interface ReadBuild {
   readonly channels: readonly { mark: string; lengthMm: number; plants: number }[]
 }
 
-export interface ReadHole {
+interface ReadHole {
   readonly channel: string
   readonly mark: string
   readonly atMm: number
@@ -97,7 +97,7 @@ const HEADING_PT = 11.5
 const TABLE_PT = 9
 
 /** Tables of a page: a heading, a line of heads below it, then rows; a row begins where its first column has ink. */
-export const tablesOf = (sheet: Sheet): Table[] => {
+const tablesOf = (sheet: Sheet): Table[] => {
   const flat = sheet.lettering.filter((one) => !one.turned)
   const headings = flat.filter((one) => Math.abs(one.sizePt - HEADING_PT) < 0.1).sort((a, b) => a.yMm - b.yMm)
   return headings.flatMap((heading, index): Table[] => {

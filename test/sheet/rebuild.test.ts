@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { writePdf } from '../../main/services/pdf'
 import type { Design, Workshop } from '../../shared-model/design'
-import { DEMOS } from '../../shared-model/design/demos/demos'
+import { DEMOS } from '../../shared-model/design'
 import { docDefinition, type Paper } from '../../shared-model/paper'
 import { evaluate, type Plan } from '../../shared-model/plan'
 import { buildSheet } from '../../shared-model/sheet'
@@ -101,7 +101,7 @@ const holesFollowed = (
       const upMm = (printed.upMm ?? Number.NaN) - channel.layout.section.averageWallMm
       expect(Math.abs(upMm - hole.heightMm)).toBeLessThanOrEqual(half)
     }
-    const order = hole.concentric.length > 1 ? hole.concentric.join(' → ') : hole.sawName
+    const order = hole.concentric.length > 1 ? hole.concentric.join(' → ') : hole.sawName || 'twist drill'
     expect(printed.saws.replace(/\s+/g, ' ')).toBe(order)
   }
 }
