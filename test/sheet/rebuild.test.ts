@@ -128,5 +128,5 @@ describe('the sheet alone rebuilds the design', () => {
       const { design, workshop } = randomBuild(SEED + index, index % 2 === 0 ? 'in' : 'mm')
       followed(await printedBuild(design, workshop, index % 4 < 2 ? 'letter' : 'a4'), workshop)
     }
-  }, 600_000)
+  }, 1_800_000)
 })
