@@ -59,7 +59,7 @@ module.exports = {
         'The model knows no host: only itself, zod at the border, the solver for cutting, and the types of pdfmake.',
       severity: 'error',
       from: { path: '^shared-model/' },
-      to: { pathNot: ['^shared-model/', '(^|/)node_modules/zod/'], dependencyTypesNot: ['type-only'] }
+      to: { pathNot: ['^shared-model/', '(^|/)node_modules/(zod|highs)/'], dependencyTypesNot: ['type-only'] }
     },
     {
       name: 'model-borrows-types-of-pdfmake-only',
@@ -67,6 +67,13 @@ module.exports = {
       severity: 'error',
       from: { path: '^shared-model/' },
       to: { pathNot: ['^shared-model/', '(^|/)node_modules/(zod|highs|@types/pdfmake|pdfmake)/'] }
+    },
+    {
+      name: 'solver-in-cutting-only',
+      comment: 'The whole-number solver belongs to cut plans; a host starts it and hands it in.',
+      severity: 'error',
+      from: { path: '^shared-model/', pathNot: '^shared-model/cutting/' },
+      to: { path: '(^|/)node_modules/highs/' }
     },
     {
       name: 'page-knows-the-bridge-by-type-only',
