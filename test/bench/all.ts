@@ -1,4 +1,5 @@
 import { benchBoard } from './board'
+import { benchCutting } from './cutting'
 import { benchEvaluating } from './evaluating'
 import type { BenchRow } from './measure'
 import { benchPricing } from './pricing'
@@ -8,6 +9,7 @@ import { benchSheet } from './sheet'
 
 const benches: Readonly<Record<string, () => readonly BenchRow[] | Promise<readonly BenchRow[]>>> = {
   evaluating: benchEvaluating,
+  cutting: () => benchCutting(),
   rings: benchRings,
   sequencing: benchSequencing,
   pricing: benchPricing,

@@ -4,22 +4,13 @@ import { type CutInstance, solveBars } from '../../shared-model/cutting'
 import { aBar, anOffcut, aPiece, planned } from '../cutting/a-shop'
 import { referenceCases } from '../cutting/reference-cases'
 import { solveArcFlow } from './arc-flow'
-
-export interface CuttingBenchRow {
-  readonly name: string
-  readonly minMs: number
-  readonly medianMs: number
-  /** Of the answers, so that a faster wrong run shows. */
-  readonly checksum: number
-  /** What the times alone do not say: percentiles, how many proven, ratios. */
-  readonly detail: string
-}
+import type { BenchRow } from './measure'
 
 const ARC_FLOW_LIMIT_S = 60
 const LARGE_LIMIT_MS = 10_000
 
 /** Times of cutting on the reference cases, and how much faster it is than the plain arc-flow model in the same run. */
-export const benchCutting = async (arcFlowLimitS = ARC_FLOW_LIMIT_S): Promise<readonly CuttingBenchRow[]> => {
+export const benchCutting = async (arcFlowLimitS = ARC_FLOW_LIMIT_S): Promise<readonly BenchRow[]> => {
   const highs = await loadHighs()
   solveAll(highs, referenceCases('workshop').slice(0, 8), LARGE_LIMIT_MS)
   const files = ['workshop', 'workshop-large', 'textbook', 'scip-small', 'full-bars', 'triples']
@@ -44,22 +35,21 @@ const solveOne = (highs: Highs, instance: CutInstance, limitMs: number): Solved 
 const solveAll = (highs: Highs, cases: readonly ReadInstance[], limitMs: number): Solved[] =>
   cases.map(({ instance }) => solveOne(highs, instance, limitMs))
 
-const fileRow = (highs: Highs, file: string): CuttingBenchRow => {
+const fileRow = (highs: Highs, file: string): BenchRow => {
   const solved = solveAll(highs, referenceCases(file), LARGE_LIMIT_MS)
   const proven = solved.filter((one) => one.proven).length
   const widest = Math.max(...solved.map(({ gap }) => gap)) * 100
   const times = sorted(solved.map(({ ms }) => ms))
   const late = times[Math.ceil(times.length * 0.95) - 1] ?? 0
   return {
-    name: `cutting: ${file} to the proof`,
     ...spread(times),
     checksum: solved.reduce((sum, { cost }) => sum + cost, 0),
-    detail: `${proven} of ${solved.length} proven in 10 s, widest gap ${widest.toFixed(2)} %, 95th percentile ${late.toFixed(0)} ms, largest ${(times.at(-1) ?? 0).toFixed(0)} ms`
+    name: `${file}: ${proven} of ${solved.length} proven in 10 s, widest gap ${widest.toFixed(2)} %, 95th percentile ${late.toFixed(0)} ms, largest ${(times.at(-1) ?? 0).toFixed(0)} ms`
   }
 }
 
 /** Where the arc-flow model is solved within its limit: its time over ours, both for the same least cost. */
-const againstArcFlow = (highs: Highs, limitS: number): CuttingBenchRow => {
+const againstArcFlow = (highs: Highs, limitS: number): BenchRow => {
   const cases = [
     ...referenceCases('textbook'),
     ...referenceCases('scip-small'),
@@ -81,16 +71,15 @@ const againstArcFlow = (highs: Highs, limitS: number): CuttingBenchRow => {
   }
   const { minMs: least, medianMs: median } = spread(sorted(ratios))
   return {
-    name: 'cutting: times faster than the plain arc-flow model (a ratio, not ms)',
     minMs: least,
     medianMs: median,
     checksum,
-    detail: `arc-flow solved ${ratios.length} of ${cases.length} in ${limitS} s; ${unlike} with another optimum; median ${median.toFixed(1)} times faster`
+    name: `times faster than the plain arc-flow model (ratios, not ms), which solved ${ratios.length} of ${cases.length} in ${limitS} s; ${unlike} with another optimum`
   }
 }
 
 /** The plan that is drawn while designing: fourteen pieces, two stock lengths, an offcut. */
-const livePlan = (): CuttingBenchRow => {
+const livePlan = (): BenchRow => {
   const lengths = [812.8, 863.6, 609.6, 1143]
   const pieces = Array.from({ length: 14 }, (_, at) => aPiece(`p${at}`, lengths[at % 4] ?? 0))
   const stock = [aBar('long', 3048, 1499), aBar('short', 2438.4, 1299)]
@@ -102,8 +91,8 @@ const livePlan = (): CuttingBenchRow => {
     times.push(performance.now() - began)
     checksum = cuts[0]?.value ?? 0
   }
-  const detail = 'fourteen pieces, two stock lengths, an offcut, kept leftovers credited'
-  return { name: 'cutting: live plan', ...spread(sorted(times)), checksum, detail }
+  const name = 'live plan of fourteen pieces from two stock lengths and an offcut, kept leftovers credited'
+  return { name, ...spread(sorted(times)), checksum }
 }
 
 const LIVE = { work: 8_000, stop: () => false }
