@@ -2,7 +2,9 @@ import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll } from 'vitest'
 import { type RunningPage, startPageServer } from '../../main/server/page-server'
+import { watchPolicy } from './policy-watch'
 
 const built = fileURLToPath(new URL('../../out/renderer', import.meta.url))
 const axeSource = readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
@@ -18,6 +20,9 @@ const switches = [
   ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])
 ]
 
+/** A loaded machine with two cores writes a sheet in this time at the latest. */
+const MOST_WAIT_MS = 80_000
+
 export interface Look {
   readonly width?: number
   readonly height?: number
@@ -25,6 +30,10 @@ export interface Look {
   readonly forcedColours?: boolean
   /** Leave the browser's own file dialogs in place: nobody can answer them in a test, so by default files are downloaded. */
   readonly fileDialogs?: boolean
+  /** Hear policy violations inside workers too, by a listener put at the head of every script that is served. */
+  readonly policyWatch?: boolean
+  /** Run at the head of the program's worker: to show that a violation in it is heard. */
+  readonly inWorker?: string
 }
 
 /** One served copy of the built page and one browser, shared by the tests of a file. */
@@ -39,6 +48,27 @@ export interface OpenPage {
   /** Errors on the console, uncaught errors and policy violations (workers' too), in order. */
   readonly complaints: readonly string[]
   readonly close: () => Promise<void>
+}
+
+/** The bench of one test file: set up before its tests, its pages closed after each, itself closed after all. */
+export function useBench(): { readonly open: (look?: Look) => Promise<OpenPage> } {
+  let bench: Bench | null = null
+  const pages: OpenPage[] = []
+  beforeAll(async () => {
+    bench = await setUpBench()
+  })
+  afterEach(async () => {
+    for (const each of pages.splice(0)) await each.close()
+  })
+  afterAll(() => bench?.close())
+  return {
+    open: async (look) => {
+      if (bench === null) throw new Error('the bench is not set up yet')
+      const opened = await bench.open(look)
+      pages.push(opened)
+      return opened
+    }
+  }
 }
 
 export async function setUpBench(): Promise<Bench> {
@@ -57,6 +87,8 @@ export async function setUpBench(): Promise<Bench> {
 
 async function openPage(browser: Browser, server: RunningPage, look: Look): Promise<OpenPage> {
   const context = await browser.newContext({
+    // A first start in millimetres; the demo designs bring their own workshop.
+    locale: 'en-GB',
     viewport: { width: look.width ?? 1440, height: look.height ?? 900 },
     colorScheme: look.colours ?? 'light',
     forcedColors: look.forcedColours ? 'active' : 'none',
@@ -67,7 +99,9 @@ async function openPage(browser: Browser, server: RunningPage, look: Look): Prom
       for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(globalThis, name)
     })
   }
+  context.setDefaultTimeout(MOST_WAIT_MS)
   const complaints: string[] = []
+  if (look.policyWatch === true) await watchPolicy(context, look.inWorker ?? '')
   const page = await context.newPage()
   page.on('console', (message) => {
     if (message.type() === 'error' || /Content Security Policy|React/.test(message.text()))

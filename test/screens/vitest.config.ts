@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     root: new URL('../..', import.meta.url).pathname,
     include: ['test/screens/**/*.screen.ts'],
-    testTimeout: 90_000,
+    testTimeout: 180_000,
     hookTimeout: 60_000,
     // One browser for all files: two cores do not draw two boards faster.
     fileParallelism: false

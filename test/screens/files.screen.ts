@@ -1,0 +1,118 @@
+import { readFile } from 'node:fs/promises'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { DEMOS, printDesign } from '../../shared-model/design'
+import { chooseListed, openDemo, typeIn } from './acts'
+import { fileState, openFile, saveDesign } from './design-files'
+import { useBench } from './page'
+
+const bench = useBench()
+const [kitchen, market] = DEMOS
+
+const shorten = async (page: Page, length: string): Promise<void> => {
+  await chooseListed(page, 1)
+  await typeIn(page.getByLabel('Cut length', { exact: true }), length)
+  await expect.poll(() => fileState(page)).toBe('Changes not saved')
+}
+const openOther = async (page: Page): Promise<void> => {
+  await page.getByRole('button', { name: 'File', exact: true }).click()
+  await page.getByRole('button', { name: `Demo: ${market?.name}` }).click()
+}
+const title = (page: Page): Promise<string> => page.getByLabel('Title of the design').inputValue()
+const question = (page: Page) => page.getByRole('dialog', { name: 'Save the changes?' })
+
+/** The design that the browser's own database keeps for recovery, as text. */
+const keptForRecovery = (page: Page): Promise<string> =>
+  page.evaluate(
+    () =>
+      new Promise<string>((resolve, reject) => {
+        const opening = indexedDB.open('sillwright')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('values').objectStore('values').get('recovery')
+          asked.onsuccess = () => {
+            opening.result.close()
+            resolve(String(asked.result?.design))
+          }
+        }
+      })
+  )
+
+test('a design saved, and opened again after a reload, is the same document', async () => {
+  const { page, complaints } = await bench.open()
+  await openDemo(page, kitchen?.name ?? '')
+  await shorten(page, '655 mm')
+  const saved = await saveDesign(page)
+  await expect.poll(() => fileState(page)).toBe(`Saved in ${saved.name}`)
+  expect(saved.design.channels[0]?.lengthMm).toBe(655)
+  expect({ ...saved.design, channels: saved.design.channels.slice(1) }).toEqual({
+    ...kitchen?.design,
+    channels: kitchen?.design.channels.slice(1)
+  })
+
+  await page.reload()
+  await page.getByRole('heading', { name: 'What will stand on the sill?' }).waitFor()
+  expect(await page.getByRole('dialog').count()).toBe(0)
+  await openFile(page, { name: saved.name, text: await readFile(saved.path, 'utf8') })
+  await expect.poll(() => title(page)).toBe(saved.design.title)
+  await expect.poll(() => fileState(page)).toBe(`Saved in ${saved.name}`)
+  expect((await saveDesign(page)).design).toEqual(saved.design)
+  expect(complaints).toEqual([])
+})
+
+test('leaving a changed design asks first: Cancel stays, Don’t save leaves', async () => {
+  const { page } = await bench.open()
+  await openDemo(page, kitchen?.name ?? '')
+  await shorten(page, '650 mm')
+
+  await openOther(page)
+  await question(page).getByRole('button', { name: 'Cancel' }).click()
+  expect(await title(page)).toBe(kitchen?.design.title)
+  expect(await page.getByLabel('Cut length', { exact: true }).inputValue()).toBe('650 mm')
+
+  await openOther(page)
+  await page.keyboard.press('Escape')
+  expect(await title(page)).toBe(kitchen?.design.title)
+
+  await openOther(page)
+  await question(page).getByRole('button', { name: 'Don’t save' }).click()
+  await expect.poll(() => title(page)).toBe(market?.design.title)
+})
+
+test('leaving a changed design asks first: Save writes the file, then leaves', async () => {
+  const { page } = await bench.open()
+  await openDemo(page, kitchen?.name ?? '')
+  await shorten(page, '645 mm')
+  await openOther(page)
+  const written = page.waitForEvent('download')
+  await question(page).getByRole('button', { name: 'Save', exact: true }).click()
+  const text = await readFile(await (await written).path(), 'utf8')
+  expect(JSON.parse(text).channels[0].lengthMm).toBe(645)
+  await expect.poll(() => title(page)).toBe(market?.design.title)
+})
+
+test('a design just opened is left without a question', async () => {
+  const { page } = await bench.open()
+  await openDemo(page, kitchen?.name ?? '')
+  await openOther(page)
+  await expect.poll(() => title(page)).toBe(market?.design.title)
+  expect(await page.getByRole('dialog').count()).toBe(0)
+})
+
+test('work that was never saved comes back after the page is gone', async () => {
+  const { page } = await bench.open()
+  await openDemo(page, kitchen?.name ?? '')
+  await shorten(page, '640 mm')
+  await expect.poll(() => keptForRecovery(page), { timeout: 10_000 }).toContain('"lengthMm": 640')
+  page.on('dialog', (dialog) => void dialog.accept())
+  await page.reload()
+  const asked = page.getByRole('dialog', { name: 'Bring back unsaved work?' })
+  await asked.getByRole('button', { name: 'Bring it back' }).click()
+  await expect.poll(() => title(page)).toBe(kitchen?.design.title)
+  await expect.poll(() => fileState(page)).toBe('Changes not saved')
+  const back = await saveDesign(page)
+  expect(back.design.channels[0]?.lengthMm).toBe(640)
+  expect(printDesign({ ...back.design, channels: [] })).toBe(
+    printDesign({ ...(kitchen?.design ?? back.design), channels: [] })
+  )
+})

@@ -1,0 +1,6 @@
+/** This day as the page has it: an ISO date in the machine's own time. */
+export const today = (): string => {
+  const now = new Date()
+  const two = (part: number): string => String(part).padStart(2, '0')
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}
