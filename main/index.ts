@@ -1,4 +1,4 @@
-import { join } from 'node:path'
+import { join, resolve } from 'node:path'
 import { app, BrowserWindow, ipcMain, Menu, protocol, session } from 'electron'
 import { documentArgument } from './files/document-argument'
 import { fileIds } from './files/file-ids'
@@ -38,10 +38,10 @@ function run(): void {
     event.preventDefault()
     openPath(premises, path)
   })
-  app.on('second-instance', (_event, argv) => {
+  app.on('second-instance', (_event, argv, folder) => {
     const path = documentArgument(argv.slice(1))
     if (path === null) front(windowFor(windows.values(), null))
-    else openPath(premises, path)
+    else openPath(premises, resolve(folder, path))
   })
   void app.whenReady().then(() => open(premises))
 }
@@ -55,7 +55,7 @@ async function open(premises: Premises): Promise<void> {
     await addWindow(premises, number)
   }
   const given = documentArgument(process.argv.slice(1))
-  const paths = given === null ? early : [...early, given]
+  const paths = given === null ? early : [...early, resolve(given)]
   early = []
   for (const path of paths) openPath(premises, path)
 }

@@ -9,8 +9,10 @@ export interface OpenDraft {
 
 /** The part of the file system that saving uses, so that a proof can let each step of it fail. */
 export interface FileSystem {
-  /** A new file; an error when the name is taken. */
-  readonly create: (path: string) => Promise<OpenDraft>
+  /** A new file with these permissions, or the usual ones where they are null; an error when the name is taken. */
+  readonly create: (path: string, mode: number | null) => Promise<OpenDraft>
+  /** The permissions of a file, or null where there is none. */
+  readonly modeOf: (path: string) => Promise<number | null>
   readonly rename: (from: string, to: string) => Promise<void>
   readonly remove: (path: string) => Promise<void>
   /** Copies a file; an error when the name is taken. */
@@ -27,7 +29,17 @@ export interface FileSystem {
 const ONLY_NEW = 1
 
 export const nodeFileSystem: FileSystem = {
-  create: (path) => open(path, 'wx', 0o666),
+  create: async (path, mode) => {
+    const file = await open(path, 'wx', mode ?? 0o666)
+    // The account's usual mask has been taken off what was asked for: a file keeps the permissions it had.
+    if (mode !== null) await file.chmod(mode).catch(() => undefined)
+    return file
+  },
+  modeOf: (path) =>
+    stat(path).then(
+      (found) => found.mode & 0o777,
+      () => null
+    ),
   rename,
   remove: (path) => rm(path, { force: true }),
   copy: (from, to) => copyFile(from, to, ONLY_NEW),

@@ -39,8 +39,8 @@ function failingAt(at: number, code: string): Failing {
   }
   const real = nodeFileSystem
   const disk: FileSystem = {
-    create: async (path) => {
-      const file = await step('create', () => real.create(path))
+    create: async (path, mode) => {
+      const file = await step('create', () => real.create(path, mode))
       return {
         writeFile: (bytes) =>
           step(
@@ -69,6 +69,7 @@ function failingAt(at: number, code: string): Failing {
     // Taking away needs no room, and a disk that is full takes away all the same.
     remove: real.remove,
     names: real.names,
+    modeOf: real.modeOf,
     writtenAt: real.writtenAt
   }
   return { disk, steps }

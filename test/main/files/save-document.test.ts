@@ -1,4 +1,16 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, truncate, utimes, writeFile } from 'node:fs/promises'
+import {
+  chmod,
+  mkdir,
+  mkdtemp,
+  readdir,
+  readFile,
+  rm,
+  stat,
+  symlink,
+  truncate,
+  utimes,
+  writeFile
+} from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
@@ -63,6 +75,22 @@ describe('saving a document', () => {
     expect(saved.ok).toBe(false)
     expect(await readFile(join(at('sill.json'), 'inside'), 'utf8')).toBe('kept')
     expect(await readdir(folder)).toEqual(['sill.json'])
+  })
+
+  it('keeps the permissions of the file, and leaves one alone that nobody may write', async () => {
+    await writeFile(at('sill.json'), 'old')
+    await chmod(at('sill.json'), 0o600)
+    expect((await saveFile(at('sill.json'), 'new')).ok).toBe(true)
+    const { mode } = await stat(at('sill.json'))
+    // Windows knows read-only and no more.
+    expect(mode & (process.platform === 'win32' ? 0o200 : 0o777)).toBe(process.platform === 'win32' ? 0o200 : 0o600)
+    await chmod(at('sill.json'), 0o444)
+    expect(await saveDocument(at('sill.json'), 'newer', stampOf('new'), true, noon)).toEqual({
+      ok: false,
+      problem: { code: 'no-permission', about: 'sill.json' }
+    })
+    expect(await readFile(at('sill.json'), 'utf8')).toBe('new')
+    await chmod(at('sill.json'), 0o644)
   })
 
   it('names a folder that is not there', async () => {

@@ -208,8 +208,9 @@ describe('the desktop shell', () => {
   it('keeps one run of the program: a second start brings the window to the front with its file', async () => {
     const path = join(home, 'given.sillwright.json')
     await writeFile(path, 'given')
-    const second = handed<(e: unknown, argv: readonly string[]) => void>('app.on', 1, 'second-instance')
-    second({}, ['sillwright', '--flag', path])
+    const second = handed<(e: unknown, argv: readonly string[], folder: string) => void>('app.on', 1, 'second-instance')
+    // Named from the folder that the second start was made in, which is not this one's.
+    second({}, ['sillwright', '--flag', 'given.sillwright.json'], home)
     expect([named('restore').length, named('focus').length]).toEqual([1, 1])
     await handed<(sender: unknown, payload: unknown) => Promise<unknown>>('ipc.handle', 1, 'window:ready')(page, null)
     await vi.waitFor(() =>
