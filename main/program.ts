@@ -17,6 +17,12 @@ const commands: Readonly<Record<string, () => Promise<Run>>> = {
   reference: async () => (await import('./commands/reference')).runReference
 }
 
+// A reader that has seen enough (`| head`) closes the pipe: that is no failure of the command.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error
+  process.exit()
+})
+
 const io: CommandLine = {
   out: (line) => process.stdout.write(`${line}\n`),
   err: (line) => process.stderr.write(`${line}\n`)

@@ -41,12 +41,12 @@ const stepTable = (plan: Plan, show: Printed): TableBlock => {
     heading: '',
     note: 'A speed is a ceiling: slow, and slower as the saw grows. Where no published speed exists for a plastic it is common practice.',
     columns: [
-      { head: '☐', align: 'left', widthMm: 9 },
+      { head: '☐', align: 'left', widthMm: 8 },
       { head: 'No.', align: 'right', widthMm: 9 },
-      { head: 'Step', align: 'left', widthMm: 42 },
-      { head: 'Tool', align: 'left', widthMm: 26 },
+      { head: 'Step', align: 'left', widthMm: 38 },
+      { head: 'Tool', align: 'left', widthMm: 23 },
       { head: 'Speed', align: 'right', widthMm: 19 },
-      { head: 'Time', align: 'right', widthMm: 21 },
+      { head: 'Time', align: 'right', widthMm: 16 },
       { head: 'Mind', align: 'left', widthMm: 'rest' }
     ],
     rows: plan.bench.steps.map((step, index) => [
