@@ -9,11 +9,15 @@ export function TableView({ table }: { readonly table: TableBlock }) {
         {table.heading === '' ? null : <caption>{table.heading}</caption>}
         <thead>
           <tr>
-            {table.columns.map((column) => (
-              <th key={column.head} scope="col" className={column.align === 'right' ? 'number' : undefined}>
-                {column.head}
-              </th>
-            ))}
+            {table.columns.map((column) =>
+              column.head === '' ? (
+                <td key={column.head} />
+              ) : (
+                <th key={column.head} scope="col" className={column.align === 'right' ? 'number' : undefined}>
+                  {column.head}
+                </th>
+              )
+            )}
           </tr>
         </thead>
         <tbody>

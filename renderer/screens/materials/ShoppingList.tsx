@@ -16,9 +16,9 @@ export function ShoppingList({ bill }: { readonly bill: Bill }) {
   const suppliers = bySupplier(bill)
   if (suppliers.length === 0) return null
   return (
-    <section className="part" aria-label="Shopping list">
+    <section className="part" aria-label="Shopping list by supplier">
       <div className="part-head">
-        <h2>Shopping list</h2>
+        <h2>Shopping list by supplier</h2>
         <strong>
           {bill.totalMinor === null ? 'Total unknown: prices missing' : `Total ${say.money(bill.totalMinor)}`}
         </strong>
