@@ -2,13 +2,13 @@ import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { DEMOS } from '../../shared-model/design'
 import { evaluate } from '../../shared-model/plan'
-import { buildSheet, type SheetPart, WHOLE_SHEET } from '../../shared-model/sheet'
+import { buildSheet, type SheetPart } from '../../shared-model/sheet'
 import { sayIn } from '../../shared-model/words'
 import { figuresIn, openDemo, openRoom, planSettled, sheetDrawn, totals } from './acts'
-import { useBench } from './page'
+import { benchForTests } from './page'
 import { today } from './today'
 
-const bench = useBench()
+const bench = benchForTests()
 
 /** Cells of every table of the build sheet that stands on the screen, row by row. */
 const tablesOn = (page: Page): Promise<readonly (readonly string[])[]> =>
@@ -21,7 +21,7 @@ for (const { id, name, design, workshop } of DEMOS) {
   const say = sayIn(workshop.shows, workshop.currency)
   const cost = plan.pricing.cost?.totalMinor ?? 0
   const rowsOf = (parts: readonly SheetPart[]): readonly (readonly string[])[] =>
-    buildSheet(plan, design, workshop, { ...WHOLE_SHEET, parts })
+    buildSheet(plan, design, workshop, { parts })
       .sections.flatMap((section) => section.blocks)
       .flatMap((block) => (block.kind === 'table' ? block.rows : []))
       .map((row) => row.map((cell) => `${cell.text}${cell.under ?? ''}`))
@@ -40,8 +40,8 @@ for (const { id, name, design, workshop } of DEMOS) {
     })
     const strip = page.getByRole('region', { name: 'Findings', exact: true })
     const { stops, warns, notes } = plan.totals
-    expect(await strip.getByRole('button').first().innerText()).toMatch(
-      new RegExp(`${stops} stop\\s+${warns} to mind\\s+${notes} note`)
+    expect(await strip.getByRole('button').first().textContent()).toMatch(
+      new RegExp(`${stops} stop\\s*${warns} to mind\\s*${notes} note`)
     )
 
     await openRoom(page, 'Cuts')
@@ -78,18 +78,18 @@ for (const { id, name, design, workshop } of DEMOS) {
 
     await openRoom(page, 'Price')
     const breakdown = page.getByRole('region', { name: 'Cost of one' })
-    expect(await breakdown.locator('strong').innerText()).toBe(say.money(cost))
+    expect(await breakdown.locator('strong').textContent()).toBe(say.money(cost))
     for (const way of plan.pricing.ways) {
       const table = page.getByRole('table', { name: 'Ways of selling side by side' })
       await table.getByRole('columnheader', { name: way.name }).waitFor()
-      expect(await table.getByRole('row', { name: 'Profit of the batch' }).innerText()).toContain(
+      expect(await table.getByRole('row', { name: 'Profit of the batch' }).textContent()).toContain(
         say.money(way.batchProfitMinor)
       )
     }
 
     await openRoom(page, 'Workshop')
     for (const { saw } of workshop.saws.slice(0, 3)) {
-      expect(await page.getByRole('main').innerText()).toContain(saw.name)
+      expect(await page.getByRole('main').textContent()).toContain(saw.name)
     }
 
     await openRoom(page, 'Build sheet')

@@ -36,4 +36,5 @@ export async function openFile(page: Page, file: GivenFile): Promise<void> {
 }
 
 /** What the window says of the file: saved, changed, or not in a file yet. */
-export const fileState = (page: Page): Promise<string> => page.getByRole('status', { name: 'File state' }).innerText()
+export const fileState = (page: Page): Promise<string | null> =>
+  page.getByRole('status', { name: 'File state' }).textContent()

@@ -4,9 +4,9 @@ import { expect, test } from 'vitest'
 import { DEMOS, printDesign } from '../../shared-model/design'
 import { chooseListed, openDemo, typeIn } from './acts'
 import { fileState, openFile, saveDesign } from './design-files'
-import { useBench } from './page'
+import { benchForTests } from './page'
 
-const bench = useBench()
+const bench = benchForTests()
 const [kitchen, market] = DEMOS
 
 const shorten = async (page: Page, length: string): Promise<void> => {

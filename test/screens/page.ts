@@ -51,7 +51,7 @@ export interface OpenPage {
 }
 
 /** The bench of one test file: set up before its tests, its pages closed after each, itself closed after all. */
-export function useBench(): { readonly open: (look?: Look) => Promise<OpenPage> } {
+export function benchForTests(): { readonly open: (look?: Look) => Promise<OpenPage> } {
   let bench: Bench | null = null
   const pages: OpenPage[] = []
   beforeAll(async () => {

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest'
 import { DEMOS } from '../../shared-model/design'
 import { openDemo, openRoom, planSettled, ROOMS, sheetDrawn } from './acts'
-import { useBench } from './page'
+import { benchForTests } from './page'
 
-const bench = useBench()
+const bench = benchForTests()
 
 for (const demo of DEMOS) {
   test(`no screen of the demo “${demo.name}” writes an error or breaks the policy, the worker included`, async () => {

@@ -5,9 +5,9 @@ import { channelsListed, chooseListed, openDemo, startBare, typeIn } from './act
 import { press, tabTo, type } from './by-keys'
 import { dragTo, drawChannel, onBoard, release, shownMm } from './by-mouse'
 import { saveDesign } from './design-files'
-import { useBench } from './page'
+import { benchForTests } from './page'
 
-const bench = useBench()
+const bench = benchForTests()
 
 const BUILT = [
   { lengthMm: 1388, sites: 9 },
@@ -62,7 +62,7 @@ test('two channels are drawn on a bare sill with the mouse, a site dragged, an e
   await dragTo(page, far, { x: far.x + 60, y: far.y })
   const live = page.getByRole('status', { name: 'Figure while dragging' })
   expect(
-    Math.abs(Number.parseFloat(await live.locator('strong').innerText()) - before - 60 / sighted.pxPerMm)
+    Math.abs(Number.parseFloat((await live.locator('strong').textContent()) ?? '') - before - 60 / sighted.pxPerMm)
   ).toBeLessThan(3)
   await page.keyboard.type('455')
   await page.keyboard.press('Enter')
