@@ -16,6 +16,8 @@ export interface DiveAsk {
   readonly most: Float64Array
   /** Wrong turns that may be taken back on the way down. */
   readonly turns: number
+  /** Rounds of pricing at each step. */
+  readonly rounds: number
   /** A plan at this cost ends the dive. */
   readonly target: number
   /** Only plans below this are of use; the last best. */
@@ -45,10 +47,18 @@ export const dive = (ask: DiveAsk): void => {
     send()
     const step = grown.costStep
     const cutoff = ask.best() - fixedCost - step + 1e-6
-    const result = master.solve(cutoff, (objective, bound) => {
-      return roundUp(bound - 1e-6, step) >= roundUp(objective - 1e-3, step)
-    })
-    if (roundUp(result.bound - 1e-6, step) > cutoff || result.uncovered > WHOLE) return false
+    const result = master.solve(
+      cutoff,
+      (objective, bound) => {
+        const near = roundUp(objective - 1e-3, step)
+        // As good as the dive can end, or pricing on would not change what it rounds to.
+        return near + fixedCost <= ask.target || roundUp(bound - 1e-6, step) >= near
+      },
+      ask.rounds
+    )
+    // Out of rounds the objective is no bound, but says well enough that this way down leads nowhere.
+    const likely = Math.max(result.bound - 1e-6, result.ended === 'out-of-rounds' ? result.objective - 1e-3 : 0)
+    if (roundUp(likely, step) > cutoff || result.uncovered > WHOLE) return false
     const uses = master.uses()
     const offer = (rest: readonly TimedPattern[]): boolean => {
       const plan = withoutSurplus(grown, [...fixed, ...rest], grown.qty)

@@ -29,7 +29,11 @@ export interface Master {
    * Solves to the end, until the bound reaches `enough` or work runs out; `reaches` says whether rounding the objective
    * up and the bound up come to the same, so that going on would change nothing.
    */
-  readonly solve: (enough: number, settled: (objective: number, bound: number) => boolean) => MasterResult
+  readonly solve: (
+    enough: number,
+    settled: (objective: number, bound: number) => boolean,
+    mostRounds?: number
+  ) => MasterResult
   readonly uses: () => { readonly pattern: Pattern; readonly value: number }[]
   readonly patterns: readonly Pattern[]
   /** Patterns that a dive has tried and laid aside. */
@@ -41,7 +45,7 @@ export interface MasterResult {
   readonly objective: number
   /** A lower bound in floating figures: to decide by, not to prove with. */
   readonly bound: number
-  readonly ended: 'optimal' | 'settled' | 'enough' | 'out-of-work'
+  readonly ended: 'optimal' | 'settled' | 'enough' | 'out-of-work' | 'out-of-rounds'
   /** Demand that no pattern covers within the limits. */
   readonly uncovered: number
 }
@@ -193,12 +197,12 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
     return worth
   }
 
-  const solve: Master['solve'] = (enough, settled) => {
+  const solve: Master['solve'] = (enough, settled, mostRounds = Number.POSITIVE_INFINITY) => {
     const over = new Float64Array(stock.length)
     let bound = Number.NEGATIVE_INFINITY
     let standIn = STAND_IN
     simplex.setStandInCost(standIn)
-    for (;;) {
+    for (let round = 1; ; round++) {
       const pivots = simplex.solve()
       meter.spend((pivots * (rows * rows + 12 * patterns.length) + 20 * patterns.length) / 1000 + 1)
       const objective = simplex.objective() * dearest
@@ -227,7 +231,10 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
       if (bound >= enough) return { objective, bound, ended: 'enough', uncovered }
       if (uncovered < TOLERANCE && settled(objective, bound)) return { objective, bound, ended: 'settled', uncovered }
       if (meter.isOut()) return { objective, bound, ended: 'out-of-work', uncovered }
-      if (added > 0) continue
+      if (added > 0) {
+        if (round >= mostRounds) return { objective, bound, ended: 'out-of-rounds', uncovered }
+        continue
+      }
       if (uncovered > TOLERANCE && standIn < STAND_IN * 1e4) {
         // Dear enough to tell a want of stock from a dear piece.
         standIn *= 20

@@ -53,15 +53,16 @@ interface Part {
 
 /** What is tried on a part that cannot be split, one after the other: dives and whole-number programmes. */
 const EFFORTS: readonly (
-  | { readonly kind: 'dive'; readonly work: number; readonly turns: number }
+  | { readonly kind: 'dive'; readonly work: number; readonly turns: number; readonly rounds: number }
   | { readonly kind: 'cover'; readonly work: number; readonly most: number; readonly pool: boolean }
 )[] = [
-  { kind: 'dive', work: 60_000, turns: 3 },
+  { kind: 'dive', work: 200_000, turns: 4, rounds: 1_000 },
   { kind: 'cover', work: 2_000_000, most: 3_000, pool: false },
-  { kind: 'dive', work: 1_000_000, turns: 8 },
+  { kind: 'dive', work: 400_000, turns: 4, rounds: 10 },
+  { kind: 'dive', work: 2_000_000, turns: 8, rounds: 1_000 },
   { kind: 'cover', work: 2_000_000, most: 1_500, pool: true },
   { kind: 'cover', work: Number.POSITIVE_INFINITY, most: 40_000, pool: false },
-  { kind: 'dive', work: Number.POSITIVE_INFINITY, turns: 20 }
+  { kind: 'dive', work: Number.POSITIVE_INFINITY, turns: 20, rounds: 1_000 }
 ]
 
 export const search = (ask: SearchAsk): SearchEnd => {
@@ -105,10 +106,10 @@ export const search = (ask: SearchAsk): SearchEnd => {
     best = plan
     ask.report(best, lowest())
   }
-  const tryDive = (part: Part, work: number, turns: number, narrow: boolean): void => {
+  const tryDive = (part: Part, work: number, turns: number, rounds: number, narrow: boolean): void => {
     const least = narrow ? part.counts : part.least
     const most = narrow ? part.counts : part.most
-    dive({ master, meter: meter.part(work), least, most, turns, target: part.bound, best: bestCost, found })
+    dive({ master, meter: meter.part(work), least, most, turns, rounds, target: part.bound, best: bestCost, found })
   }
   /** true: no plan in the part is cheaper than the best. */
   const tryCover = (part: Part, work: number, most: number, pool: boolean): boolean => {
@@ -142,13 +143,13 @@ export const search = (ask: SearchAsk): SearchEnd => {
     if (!part || part.bound >= bestCost()) break
     if (first && several) {
       first = false
-      tryDive(part, 100_000, 2, part.whole)
+      tryDive(part, 100_000, 2, 20, part.whole)
       continue
     }
     const fixed = !several || part.least.every((n, s) => n === part.most[s])
     if (!fixed && part.whole && part.efforts === 0) {
       part.efforts = 1
-      tryDive(part, 60_000, 2, true)
+      tryDive(part, 60_000, 2, 20, true)
     } else if (!fixed) {
       open.shift()
       split(part, weigh)
@@ -158,7 +159,7 @@ export const search = (ask: SearchAsk): SearchEnd => {
       if (!effort) {
         open.shift()
         stuck.push(part)
-      } else if (effort.kind === 'dive') tryDive(part, effort.work, effort.turns, several)
+      } else if (effort.kind === 'dive') tryDive(part, effort.work, effort.turns, effort.rounds, several)
       else if (tryCover(part, effort.work, effort.most, effort.pool)) {
         open.shift()
         closed.push(part)
