@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core'
+import type { Locator, Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { DEMOS } from '../../shared-model/design'
 import { openDemo, openRoom, planSettled, ROOMS } from './acts'
@@ -13,10 +13,22 @@ async function doubleText({ page, context }: OpenPage): Promise<void> {
   await page.waitForFunction(() => getComputedStyle(document.documentElement).fontSize === '32px')
 }
 
-/** Colours of letters and ground of an element. */
-const inks = (element: Element): readonly string[] => {
-  const style = getComputedStyle(element)
-  return [style.color, style.backgroundColor]
+/** Contrast of an element's letters with its ground: WCAG 2.2, "contrast ratio" and "relative luminance". */
+async function contrast(action: Locator): Promise<number> {
+  const colours = await action.evaluate((element) => {
+    const { color, backgroundColor } = getComputedStyle(element)
+    return [color, backgroundColor]
+  })
+  const [light = 0, dark = 0] = colours.map(luminance).sort((a, b) => b - a)
+  return (light + 0.05) / (dark + 0.05)
+}
+
+function luminance(colour: string): number {
+  const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map((part) => {
+    const share = Number(part) / 255
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4
+  })
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b
 }
 
 /** What is wrong with the page as it stands: wider than the window, or a primary action that cannot be read or hit. */
@@ -32,8 +44,7 @@ async function cramped(page: Page): Promise<readonly string[]> {
     if (await action.isEnabled())
       await action.click({ trial: true, timeout: 10_000 }).catch(() => faults.push(`${label} cannot be hit`))
     await action.hover()
-    const [letters, ground] = await action.evaluate(inks)
-    if (letters === ground) faults.push(`${label} cannot be read under the pointer`)
+    if ((await contrast(action)) < 4.5) faults.push(`${label} cannot be read under the pointer`)
   }
   return faults
 }
