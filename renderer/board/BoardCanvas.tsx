@@ -13,7 +13,7 @@ import {
   paintSillDimensions
 } from './paint/overlay'
 import { paintRulers } from './paint/rulers'
-import { paintSill } from './paint/sill'
+import { paintSill, paintWindow } from './paint/sill'
 import { useInk } from './paint/use-ink'
 import { pictureMaker } from './pictures'
 
@@ -63,6 +63,7 @@ export function BoardCanvas() {
         {resting.map((each) => (
           <ChannelShape key={each.channel.id} picture={each} scale={scale} ink={ink} />
         ))}
+        <Shape sceneFunc={(context) => paintWindow(context._context, scale, picture, ink)} />
       </Layer>
       <Layer listening={false}>
         {moving

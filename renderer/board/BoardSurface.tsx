@@ -59,7 +59,7 @@ export function BoardSurface() {
         // biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes the focus
         tabIndex={0}
         onPointerDown={(event) => {
-          event.currentTarget.focus()
+          event.currentTarget.focus({ preventScroll: true })
           pointer.down(event)
         }}
         onPointerMove={pointer.move}

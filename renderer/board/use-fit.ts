@@ -21,8 +21,9 @@ export function useFit(): (chosenOnly?: boolean) => void {
         .filter((channel) => !chosenOnly || selection.channelIds.includes(channel.channelId))
         .map((channel) => channel.layout.outline)
       const sill = { xMm: 0, yMm: 0, lengthMm: plan.sill.lengthMm, depthMm: plan.sill.depthMm }
+      const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16 || 1
       const extent = joined(chosenOnly && outlines.length > 0 ? outlines : [sill, ...outlines]) ?? sill
-      boardStore.setState({ scale: fitted(extent, size, MARGIN_PX), placed: chosenOnly })
+      boardStore.setState({ scale: fitted(extent, size, MARGIN_PX * letters), placed: chosenOnly })
     },
     [store, planStore]
   )

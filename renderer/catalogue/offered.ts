@@ -26,11 +26,16 @@ export interface Offered {
 export function offered(design: Design, workshop: Workshop): Offered {
   const { parts } = design
   const own = workshop.saws.map((each) => each.saw)
+  const cups = once(parts.cups, workshop.parts.cups, CATALOGUE.cups)
   return {
     profiles: once(parts.profiles, workshop.parts.profiles, CATALOGUE.profiles),
     closures: once(parts.closures, workshop.parts.closures, CATALOGUE.closures),
-    cups: once(parts.cups, workshop.parts.cups, CATALOGUE.cups),
-    risers: once(parts.risers, CATALOGUE.risers),
+    cups,
+    // A riser is cut from the cup as it was measured.
+    risers: once(
+      parts.risers,
+      CATALOGUE.risers.map((riser) => ({ ...riser, cup: cups.find(({ id }) => id === riser.cup.id) ?? riser.cup }))
+    ),
     collars: once(parts.collars, CATALOGUE.collars),
     plantCollars: once(parts.plantCollars, workshop.parts.plantCollars, CATALOGUE.plantCollars),
     saws: once(parts.saws, own, CATALOGUE.saws),

@@ -26,11 +26,15 @@ export function seatingSaw(from: Pick<Offered, 'cups' | 'saws'>, profile: Profil
   return null
 }
 
+/** The saw nearest to a cup's body. */
+export function nearestSaw(from: Pick<Offered, 'saws'>, cup: Cup): HoleSaw | null {
+  const off = (saw: HoleSaw): number => Math.abs(saw.diameterMm - cup.bodyUnderRimMm)
+  return [...from.saws].sort((a, b) => off(a) - off(b))[0] ?? null
+}
+
 /** With no seat that fits: the first cup and the saw nearest to its body; the plan then says what is wrong. */
 export function nearestSeating(from: Pick<Offered, 'cups' | 'saws'>): Seating | null {
   const [cup] = from.cups
-  if (cup === undefined) return null
-  const off = (saw: HoleSaw): number => Math.abs(saw.diameterMm - cup.bodyUnderRimMm)
-  const [saw] = [...from.saws].sort((a, b) => off(a) - off(b))
-  return saw === undefined ? null : { cup, saw }
+  const saw = cup === undefined ? null : nearestSaw(from, cup)
+  return cup === undefined || saw === null ? null : { cup, saw }
 }

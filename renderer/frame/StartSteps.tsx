@@ -1,14 +1,16 @@
-import { useState } from 'react'
-import { editSill } from '../../shared-model/design'
+import { useMemo, useState } from 'react'
+import { editSill, type Shows } from '../../shared-model/design'
+import { ok } from '../../shared-model/outcome'
 import { fittingClosures } from '../catalogue/fitting-closures'
 import type { Offered } from '../catalogue/offered'
 import { seatingSaw } from '../catalogue/seating-saw'
 import { useOffered } from '../catalogue/use-offered'
 import { ChoiceField } from '../fields/ChoiceField'
 import { LengthField } from '../fields/LengthField'
+import { problemText, wordsOf } from '../plan/wording'
 import { useApp, useAppStore } from '../store/use-app'
 import { useEdit } from '../store/use-edit'
-import { firstDesign } from './first-design'
+import { type FirstDesign, firstDesign } from './first-design'
 
 /** Sill, crop, stock: what a first valid design needs. */
 export function StartSteps() {
@@ -18,13 +20,17 @@ export function StartSteps() {
   const offered = useOffered()
   const [cropId, setCrop] = useState(offered.crops[0]?.id ?? '')
   const [profileId, setProfile] = useState(() => firstProfile(offered)?.id ?? '')
-  const [problem, setProblem] = useState<string | null>(null)
+  const design = useApp((state) => state.design)
+  const workshop = useApp((state) => state.workshop)
+  const on = useApp((state) => state.on)
+  const first = useMemo(
+    () => firstDesign(design, workshop, on, { cropId, profileId }),
+    [design, workshop, on, cropId, profileId]
+  )
   const begin = (): void => {
-    const failed = edit.design('make a first design', (design) =>
-      firstDesign(design, store.getState().workshop, cropId, profileId)
-    )
-    setProblem(failed)
-    if (failed === null) store.do.look({ started: true, screen: 'board' })
+    if (!('design' in first)) return
+    edit.design('make a first design', () => ok(first.design))
+    store.do.look({ started: true, screen: 'board' })
   }
   return (
     <section aria-label="A new design in three steps">
@@ -67,19 +73,20 @@ export function StartSteps() {
             choices={offered.profiles.map((profile) => ({ value: profile.id, label: profile.name }))}
             commit={setProfile}
           />
-          <button type="button" className="button primary" onClick={begin}>
+          <button type="button" className="button primary" disabled={!('design' in first)} onClick={begin}>
             Draw it
           </button>
-          {problem === null ? null : (
-            <p className="error" role="alert">
-              {problem}
-            </p>
-          )}
+          <p className="error" role="status">
+            {'design' in first ? '' : `No first design with this stock here: ${whyNot(first, workshop.shows)}`}
+          </p>
         </li>
       </ol>
     </section>
   )
 }
+
+const whyNot = (first: Exclude<FirstDesign, { readonly design: unknown }>, shows: Shows): string =>
+  'finding' in first ? wordsOf(first.finding, shows) : problemText(first.problem, shows)
 
 /** The first profile with a closure that holds and a cup that seats; a first design in it has no fault. */
 const firstProfile = (from: Offered) =>

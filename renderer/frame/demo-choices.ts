@@ -12,7 +12,7 @@ export interface DemoChoice {
 export const DEMO_CHOICES: readonly DemoChoice[] = DEMOS.map(({ id, name, design, workshop }) => ({
   id,
   name,
-  about: `${design.channels.length} channels, ${design.quantity === 1 ? 'one to make' : `${design.quantity} to make`}.`,
+  about: `${design.channels.length === 1 ? 'One channel' : `${design.channels.length} channels`}, ${design.quantity === 1 ? 'one to make' : `${design.quantity} to make`}.`,
   pair: () => ({ design, workshop })
 }))
 

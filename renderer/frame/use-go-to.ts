@@ -5,13 +5,14 @@ import type { Screen } from '../store/view'
 import { reachField } from './reach-field'
 
 const WORKSHOP_FIELDS =
-  /^(saws|drills|cutting|stock|rack|sheet|sheets|sheetSetup|offers|shelf|times|shows|currency|workshop)/
+  /^(saws|drills|cutting|stock|rack|sheet|sheets|sheetSetup|offers|shelf|times|shows|currency|workshop|parts)/
 
 /** Takes the hand to what a finding is about: chooses it on the board and puts the focus in the field that clears it. */
 export function useGoTo(): (where: Where) => void {
   const store = useAppStore()
   return (where) => {
-    const { channelId, siteId, openingId, field } = where
+    const { channelId, siteId, openingId, partId } = where
+    const field = where.field === 'parts' && partId !== undefined ? `parts.${partId}` : where.field
     const screen: Screen =
       field?.startsWith('pricing') === true
         ? 'price'

@@ -2,12 +2,16 @@ import type { Channel } from '../../shared-model/layout'
 import type { ChannelPlan } from '../../shared-model/plan'
 import { HOLD_NAMES } from '../../shared-model/words'
 import { Dimension } from '../drawing/Dimension'
-import { useWidth } from '../drawing/use-width'
+import { useSize } from '../drawing/use-size'
 import { useSay } from '../store/use-say'
+import { gapMark } from './gap-words'
 import { SolidShape } from './SolidShape'
 import { type SectionScale, topOf } from './section-scale'
 
-const MOST_HEIGHT = 150
+const LEAST_HEIGHT = 80
+/** Room for the dimension on each side, and for the words below, at the usual text size. */
+const SIDE_PX = 100
+const WORDS_PX = 40
 const EDGE = 14
 
 /** The channel cut across at one site, larger, with the air gap and the cup's height dimensioned. */
@@ -20,7 +24,7 @@ export function AcrossDrawing({
   readonly part: ChannelPlan
   readonly siteId: string
 }) {
-  const { ref, width } = useWidth<HTMLDivElement>()
+  const { ref, size } = useSize<HTMLDivElement>()
   const say = useSay()
   const { section } = part.layout
   const seat = part.seats.find((each) => each.siteId === siteId)
@@ -28,8 +32,10 @@ export function AcrossDrawing({
   const topMm = topOf(part)
   const wall = section.averageWallMm
   const inside = part.water.insideHeightMm
-  const shown = Math.max(260, width)
-  const pxPerMm = Math.min((MOST_HEIGHT - 2 * EDGE) / (topMm + wall), (shown - 190) / section.widthMm)
+  const shown = Math.max(240, size.width)
+  const high = Math.max(LEAST_HEIGHT, size.height - WORDS_PX * size.letters)
+  const across = Math.max(40, shown - 2 * SIDE_PX * size.letters)
+  const pxPerMm = Math.min((high - 2 * EDGE) / (topMm + wall), across / section.widthMm)
   const middle = shown / 2
   const height = 2 * EDGE + (topMm + wall) * pxPerMm
   const scale: SectionScale = {
@@ -43,7 +49,7 @@ export function AcrossDrawing({
   const hole = (seat?.holeMm ?? 0) / 2
   const right = scale.x(half) + 14
   return (
-    <div ref={ref}>
+    <div ref={ref} className="section-across">
       <svg
         className="drawing"
         width={shown}
@@ -88,7 +94,7 @@ export function AcrossDrawing({
             x2={scale.x(-half) - 14}
             y1={scale.y(seat.undersideMm)}
             y2={scale.y(levelMm)}
-            text={`gap ${say.fine(water.gapMm)}`}
+            text={gapMark(water.gapMm, say)}
             side={-1}
           />
         )}

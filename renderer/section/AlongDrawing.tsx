@@ -1,20 +1,22 @@
 import type { Channel } from '../../shared-model/layout'
 import type { ChannelPlan } from '../../shared-model/plan'
 import { Dimension } from '../drawing/Dimension'
-import { useWidth } from '../drawing/use-width'
+import { useSize } from '../drawing/use-size'
 import { useSay } from '../store/use-say'
 import { LevelHandle } from './LevelHandle'
 import { SolidShape } from './SolidShape'
 import { alongScale } from './section-scale'
 
-const MOST_HEIGHT = 150
+/** Before the room is known, and where it is too low to draw in. */
+const LEAST_HEIGHT = 120
 
 /** The channel cut along its middle, from the datum end. */
 export function AlongDrawing({ channel, part }: { readonly channel: Channel; readonly part: ChannelPlan }) {
-  const { ref, width } = useWidth<HTMLElement>()
+  const { ref, size } = useSize<HTMLElement>()
   const say = useSay()
   const { layout, water, seats } = part
-  const scale = alongScale(part, Math.max(200, width), MOST_HEIGHT)
+  const width = Math.max(200, size.width)
+  const scale = alongScale(part, width, Math.max(LEAST_HEIGHT, size.height), size.letters)
   const wall = layout.section.averageWallMm
   const inside = water.insideHeightMm
   const from = layout.wetFromMm
@@ -35,13 +37,8 @@ export function AlongDrawing({ channel, part }: { readonly channel: Channel; rea
         ((last.levelMm - first.levelMm) * (atMm - siteAt(channel, first.siteId))) /
           Math.max(1e-9, siteAt(channel, last.siteId) - siteAt(channel, first.siteId))
   return (
-    <figure ref={ref}>
-      <svg
-        className="drawing"
-        width={width}
-        height={scale.height}
-        viewBox={`0 0 ${Math.max(200, width)} ${scale.height}`}
-      >
+    <figure ref={ref} className="section-along">
+      <svg className="drawing" width={width} height={scale.height} viewBox={`0 0 ${width} ${scale.height}`}>
         <title>Channel cut along its length</title>
         <rect className="pen-closure" {...box(-ends, -wall, 0, inside + wall)} />
         <rect className="pen-closure" {...box(channel.lengthMm, -wall, channel.lengthMm + ends, inside + wall)} />

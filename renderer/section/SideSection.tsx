@@ -5,6 +5,7 @@ import { useSay } from '../store/use-say'
 import { AcrossDrawing } from './AcrossDrawing'
 import { AlongDrawing } from './AlongDrawing'
 import { FillShareField } from './FillShareField'
+import { gapWords } from './gap-words'
 
 /** The selected channel cut along its length and across a site: walls, cups, solution, air gap, to scale. */
 export function SideSection() {
@@ -19,6 +20,7 @@ export function SideSection() {
   if (channel === undefined || part === undefined) return null
   const site = channel.sites.find((each) => siteIds.includes(each.id)) ?? channel.sites[0]
   const { water } = part
+  const gap = water.leastGapMm === null ? { name: 'Air gap', value: 'no cup' } : gapWords(water.leastGapMm, say)
   return (
     <section className="board-section" aria-label="Side section">
       <div className="section-head">
@@ -28,7 +30,7 @@ export function SideSection() {
         <dl className="section-figures totals">
           <Figure name="Fill line" value={`${say.length(water.fromTopMm)} from the top`} />
           <Figure name="Solution" value={say.volume(water.litres)} />
-          <Figure name="Air gap" value={water.leastGapMm === null ? 'no cup' : say.fine(water.leastGapMm)} />
+          <Figure name={gap.name} value={gap.value} />
         </dl>
         <FillShareField channel={channel} />
       </div>

@@ -20,17 +20,18 @@ export function topOf(part: ChannelPlan): number {
 }
 
 /** The whole channel across the width, both ways to the same scale, unless it would be higher than the room there is. */
-export function alongScale(part: ChannelPlan, widthPx: number, mostHeightPx: number): SectionScale {
+export function alongScale(part: ChannelPlan, widthPx: number, mostHeightPx: number, letters: number): SectionScale {
   const { cutLengthMm, overallLengthMm, section } = part.layout
   const topMm = topOf(part)
   const lowMm = section.averageWallMm + part.layout.standsMm
-  const room = Math.max(80, widthPx - 2 * SIDE_PX)
-  const pxPerMm = Math.min(room / overallLengthMm, (mostHeightPx - HEAD_PX - FOOT_PX) / (topMm + lowMm))
+  const room = Math.max(80, widthPx - 2 * SIDE_PX * letters)
+  const foot = FOOT_PX * letters
+  const pxPerMm = Math.min(room / overallLengthMm, (mostHeightPx - HEAD_PX - foot) / (topMm + lowMm))
   const left = (widthPx - cutLengthMm * pxPerMm) / 2
   return {
     pxPerMm,
     x: (alongMm) => left + alongMm * pxPerMm,
     y: (heightMm) => HEAD_PX + (topMm - heightMm) * pxPerMm,
-    height: HEAD_PX + FOOT_PX + (topMm + lowMm) * pxPerMm
+    height: HEAD_PX + foot + (topMm + lowMm) * pxPerMm
   }
 }

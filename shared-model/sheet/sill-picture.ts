@@ -55,7 +55,7 @@ export const sillPicture = (plan: Plan, design: Design, built: readonly Built[],
     widthMm: ROOM_WIDTH_MM,
     heightMm: topMm + paperDepth + frontMm + BOTTOM_MM,
     scale: scale.name,
-    alt: `The sill from above with ${built.length} channels`,
+    alt: `The sill from above with ${built.length === 1 ? 'one channel' : `${built.length} channels`}`,
     shapes
   }
 }

@@ -20,7 +20,6 @@ export function paintSill(ctx: Ctx, scale: Scale, sill: SillPicture, ink: Ink): 
   const top = yPx(scale, sill.depthMm)
   const width = sill.lengthMm * scale.pxPerMm
   const height = sill.depthMm * scale.pxPerMm
-  paintWindow(ctx, left, top, width, GLASS_MM * scale.pxPerMm, ink)
   ctx.fillStyle = ink.sill
   ctx.fillRect(left, top, width, height)
   paintClearance(ctx, scale, sill, ink)
@@ -31,8 +30,15 @@ export function paintSill(ctx: Ctx, scale: Scale, sill: SillPicture, ink: Ink): 
   for (const obstacle of sill.obstacles) paintObstacle(ctx, scale, obstacle, ink)
 }
 
-function paintWindow(ctx: Ctx, left: number, top: number, width: number, deep: number, ink: Ink): void {
+/** The window behind the sill; drawn over the leaves, which stop at the glass. */
+export function paintWindow(ctx: Ctx, scale: Scale, sill: SillPicture, ink: Ink): void {
+  const left = xPx(scale, 0)
+  const top = yPx(scale, sill.depthMm)
+  const width = sill.lengthMm * scale.pxPerMm
+  const deep = GLASS_MM * scale.pxPerMm
   const frame = Math.max(3, deep * 0.28)
+  ctx.fillStyle = ink.room
+  ctx.fillRect(left - frame, top - deep, width + 2 * frame, deep)
   ctx.fillStyle = ink['sill-edge']
   ctx.globalAlpha = 0.35
   ctx.fillRect(left - frame, top - deep, width + 2 * frame, deep)
