@@ -5,6 +5,7 @@ import { useApp } from '../../store/use-app'
 import { Page } from '../Page'
 import { CuttingFields } from './CuttingFields'
 import { OffersTable } from './OffersTable'
+import { PartsFields } from './parts/PartsFields'
 import { RackTable } from './RackTable'
 import { SawsList } from './SawsList'
 import { SheetsTable } from './SheetsTable'
@@ -45,6 +46,7 @@ export default function WorkshopScreen() {
         <ShowsFields />
         <CuttingFields />
       </div>
+      <PartsFields />
       <StockTable />
       <SheetsTable />
       <OffersTable />
