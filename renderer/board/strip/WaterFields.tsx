@@ -6,6 +6,7 @@ import { NumberField } from '../../fields/NumberField'
 import { useApp } from '../../store/use-app'
 import { useEdit } from '../../store/use-edit'
 import { StripPart } from './StripPart'
+import { FeedFields } from './WaterFieldsFeed'
 
 export const STAGE_NAMES: readonly { readonly value: Stage; readonly label: string }[] = [
   { value: 'unrooted', label: 'Unrooted' },
@@ -21,45 +22,48 @@ export function WaterFields() {
   const set = (changes: Parameters<typeof editWater>[1]): string | null =>
     edit.design('change the water', (design) => editWater(design, changes))
   return (
-    <StripPart title="Water" path="water">
-      <div className="fields">
-        <ChoiceField
-          label="Plants are"
-          path="water.stage"
-          value={water.stage}
-          choices={STAGE_NAMES}
-          commit={(stage) => set({ stage })}
-        />
-        <NumberField
-          label="Solution"
-          unit="°C"
-          path="water.celsius"
-          value={water.celsius}
-          commit={(celsius) => set({ celsius })}
-        />
-        <NumberField
-          label="Left at the end level"
-          unit="%"
-          path="water.endShare"
-          value={water.endShare * 100}
-          least={0}
-          most={100}
-          commit={(percent) => set({ endShare: percent / 100 })}
-        />
-      </div>
-      <fieldset className="fields" aria-label="Air gap wanted">
-        {STAGE_NAMES.map(({ value: stage, label }) => (
-          <LengthField
-            key={stage}
-            label={`Air gap, ${label.toLowerCase()}`}
-            path={`water.stageGapsMm.${stage}`}
-            negative
-            value={water.stageGapsMm[stage]}
-            commit={(gapMm) => set({ stageGapsMm: { ...water.stageGapsMm, [stage]: gapMm } })}
+    <>
+      <StripPart title="Water" path="water">
+        <div className="fields">
+          <ChoiceField
+            label="Plants are"
+            path="water.stage"
+            value={water.stage}
+            choices={STAGE_NAMES}
+            commit={(stage) => set({ stage })}
           />
-        ))}
-      </fieldset>
-      <p className="quiet small">A negative air gap: the cup stands that deep in the solution.</p>
-    </StripPart>
+          <NumberField
+            label="Solution"
+            unit="°C"
+            path="water.celsius"
+            value={water.celsius}
+            commit={(celsius) => set({ celsius })}
+          />
+          <NumberField
+            label="Left at the end level"
+            unit="%"
+            path="water.endShare"
+            value={water.endShare * 100}
+            least={0}
+            most={100}
+            commit={(percent) => set({ endShare: percent / 100 })}
+          />
+        </div>
+        <fieldset className="fields" aria-label="Air gap wanted">
+          {STAGE_NAMES.map(({ value: stage, label }) => (
+            <LengthField
+              key={stage}
+              label={`Air gap, ${label.toLowerCase()}`}
+              path={`water.stageGapsMm.${stage}`}
+              negative
+              value={water.stageGapsMm[stage]}
+              commit={(gapMm) => set({ stageGapsMm: { ...water.stageGapsMm, [stage]: gapMm } })}
+            />
+          ))}
+        </fieldset>
+        <p className="quiet small">A negative air gap: the cup stands that deep in the solution.</p>
+      </StripPart>
+      <FeedFields />
+    </>
   )
 }

@@ -19,6 +19,7 @@ import { Working } from '../Working'
 import { PagesView } from './PagesView'
 import { PartsChoice } from './PartsChoice'
 import { SheetProgress } from './SheetProgress'
+import { TitleBlockFields } from './TitleBlockFields'
 import { useWrittenSheet } from './use-written-sheet'
 
 /** The document for the bench: its pages as they will be printed, what goes on them, writing and printing. */
@@ -112,6 +113,7 @@ export default function SheetScreen() {
                 return null
               }}
             />
+            <TitleBlockFields />
             <PartsChoice />
           </section>
           <div className="sheet-pages">
