@@ -3,11 +3,11 @@ import { failed, ok } from '../outcome'
 import type { BenchInput } from './bench-input'
 import type { BenchPlan, BenchStep } from './bench-plan'
 import type { BenchProblem } from './codes'
-import { drillOrder } from './drill-order'
 import { drillRows, roundingLimit } from './drill-rows'
 import { drillSteps } from './drill-steps'
 import { drillingOf } from './drilling'
 import { stepsAfterDrilling, stepsBeforeDrilling } from './hand-steps'
+import { keptOrder } from './kept-order'
 import { oneUnit } from './one-unit'
 import { refuseBench } from './refuse-bench'
 
@@ -28,7 +28,7 @@ export const benchPlan = (input: BenchInput, budget: Budget = LIVE): Result<Benc
 
 const planOf = (input: BenchInput, budget: Budget): Omit<BenchPlan, 'unit'> => {
   const drilling = drillingOf(input)
-  const order = drillOrder(drilling.work, budget)
+  const order = keptOrder(drilling.work, budget)
   const drilled = drillSteps(input, drilling, order)
   const steps = [...stepsBeforeDrilling(input), ...drilled, ...stepsAfterDrilling(input, drilled)]
   const holes = drillRows(input)
