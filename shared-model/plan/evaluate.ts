@@ -3,7 +3,7 @@ import type { Design, Workshop } from '../design'
 import { betweenChannels, sillSize } from '../layout'
 import type { Budget, Result } from '../outcome'
 import { firstFill } from '../reservoir'
-import { EMPTY_RING_PLAN, planRings, ringFindings } from '../rings'
+import { EMPTY_RING_PLAN, ringFindings } from '../rings'
 import { seatsInUse } from '../seating'
 import { sillLoad } from '../structure'
 import { litres } from '../units'
@@ -11,6 +11,7 @@ import { adviceFor } from './advice'
 import { type ChannelPart, channelPart, marksOf } from './channel-part'
 import type { PlanFinding, PlanProblem } from './codes'
 import { EMPTY_FILL } from './empty'
+import { keptRings } from './kept-rings'
 import { makingOf } from './making'
 import { piecesOf } from './pieces'
 import { type ChannelPlan, PLAN_SCHEMA, type Plan } from './plan'
@@ -85,7 +86,7 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
   const { needs, plates } = sheetWork
   const sheetBudget = options.cuts === 'left-out' ? { ...budget, work: 0 } : budget
   const ringsInput = { needs, plates, sheets: workshop.sheets, setup: workshop.sheetSetup, budget: sheetBudget }
-  const rings = take(planRings(ringsInput), EMPTY_RING_PLAN)
+  const rings = take(keptRings(ringsInput), EMPTY_RING_PLAN)
 
   const loaded = sillLoad(
     channels.map(({ load, layout }) => ({ load, overallLengthMm: layout.overallLengthMm })),
