@@ -6,7 +6,9 @@ export interface Ratio {
 
 /** Throws on a zero denominator: a bug, never an entry. */
 export function ratio(num: bigint | number, den: bigint | number = 1n): Ratio {
-  const [n, d] = [BigInt(num), BigInt(den)]
+  const n = BigInt(num)
+  const d = BigInt(den)
+  if (d === 1n) return { num: n, den: d }
   if (d === 0n) throw new RangeError('ratio: zero denominator')
   const divisor = greatestCommonDivisor(n, d) * (d < 0n ? -1n : 1n)
   return { num: n / divisor, den: d / divisor }
@@ -14,6 +16,7 @@ export function ratio(num: bigint | number, den: bigint | number = 1n): Ratio {
 
 /** The decimal as it is written (`'0.0825'`, `6.5`, `1e-7`), exactly. Throws where it is not a finite decimal. */
 export function ratioFromDecimal(value: number | string): Ratio {
+  if (Number.isSafeInteger(value)) return ratio(BigInt(value))
   const match = /^([+-]?)(\d*)(?:\.(\d*))?(?:e([+-]?\d+))?$/i.exec(String(value).trim())
   const whole = match?.[2] ?? ''
   const part = match?.[3] ?? ''
@@ -49,7 +52,25 @@ const isSafe = (value: bigint): boolean => value <= MOST_SAFE && value >= -MOST_
 const MOST_SAFE = BigInt(Number.MAX_SAFE_INTEGER)
 
 function greatestCommonDivisor(a: bigint, b: bigint): bigint {
-  let [x, y] = [a < 0n ? -a : a, b < 0n ? -b : b]
-  while (y !== 0n) [x, y] = [y, x % y]
-  return x === 0n ? 1n : x
+  let x = a < 0n ? -a : a
+  let y = b < 0n ? -b : b
+  // Division of bigints is slow, and most amounts and rates are exact as doubles after a step or two.
+  while (y > MOST_SAFE || (x > MOST_SAFE && y !== 0n)) {
+    const rest = x % y
+    x = y
+    y = rest
+  }
+  if (x > MOST_SAFE) return x
+  return BigInt(safeDivisor(Number(x), Number(y)))
+}
+
+function safeDivisor(a: number, b: number): number {
+  let x = a
+  let y = b
+  while (y !== 0) {
+    const rest = x % y
+    x = y
+    y = rest
+  }
+  return x === 0 ? 1 : x
 }
