@@ -16,10 +16,14 @@ export function sensitivity(input: PriceInput, now: WayPrice, majorMinor: number
   const way = input.setup.ways.find((one) => one.id === now.wayId)
   if (way === undefined) return []
   const held: Case = { input, way: { ...way, givenPriceMinor: now.priceMinor } }
-  const base = batchProfit(held)
+  const costNow = costOfInput(input)
+  // Most changes leave the cost as it is: it is worked out again only where what it follows from is another.
+  const profitOf = ({ input: changed, way: to }: Case) =>
+    batchProfit(changed, to, changed === input ? costNow : costOfInput(changed))
+  const base = profitOf(held)
   if (base === null) return []
   const rows = changes(held, now, majorMinor).flatMap((change): readonly Sensitivity[] => {
-    const profit = batchProfit(change.to)
+    const profit = profitOf(change.to)
     return profit === null ? [] : [{ input: change.input, by: change.by, changeMinor: profit - base }]
   })
   return rows.sort((a, b) => Math.abs(b.changeMinor) - Math.abs(a.changeMinor))
@@ -75,8 +79,7 @@ function taxChange({ input, way }: Case, now: WayPrice): readonly Change[] {
   return [{ input: 'tax-share', by: 'percentage-point', to }]
 }
 
-function batchProfit({ input, way }: Case): number | null {
-  const cost = costOfInput(input)
+function batchProfit(input: PriceInput, way: WayOfSelling, cost: ReturnType<typeof costOfInput>): number | null {
   if (cost === null || !cost.ok) return null
   const { setup, bill } = input
   const price = wayPrice({
