@@ -31,6 +31,15 @@ export const patternsWithin = (master: Master, to: number, most: number, meter: 
   return found
 }
 
+/** The patterns made so far whose reduced cost is least. */
+export const cheapestPatterns = (master: Master, most: number): Pattern[] =>
+  master.patterns
+    .filter((pattern) => pattern.kinds.length > 0)
+    .map((pattern) => ({ pattern, reduced: master.reducedCost(pattern) }))
+    .sort((a, b) => a.reduced - b.reduced)
+    .slice(0, most)
+    .map(({ pattern }) => pattern)
+
 const MOST_CELLS = 6e6
 
 /**
@@ -39,22 +48,17 @@ const MOST_CELLS = 6e6
  */
 const sharpestValues = (master: Master, to: number): { value: Float64Array; bound: number } => {
   const { grown } = master
-  const dearest = grown.stock.reduce((top, bar) => Math.max(top, bar.cost), 1)
-  let bound = 0
-  for (let kind = 0; kind < grown.kinds; kind++) bound += (master.value[kind] ?? 0) * (grown.qty[kind] ?? 0)
-  for (let s = 0; s < grown.stock.length; s++) {
-    bound += (master.leastValue[s] ?? 0) * (master.least[s] ?? 0) - (master.mostValue[s] ?? 0) * (master.most[s] ?? 0)
-  }
-  bound *= dearest
+  const bound = master.valuesBound()
+  const { piece } = master.values
   const only = grown.stock[0]
-  if (grown.stock.length > 1 || !only || only.keep !== null) return { value: master.value, bound }
+  if (grown.stock.length > 1 || !only || only.keep !== null) return { value: piece, bound }
   const byLength = Float64Array.from(grown.size, (size) => size / only.capacity)
   let lengthBound = 0
   for (let kind = 0; kind < grown.kinds; kind++) lengthBound += (byLength[kind] ?? 0) * (grown.qty[kind] ?? 0)
   lengthBound *= only.cost
-  if (lengthBound <= to - grown.costStep) return { value: master.value, bound }
+  if (lengthBound <= to - grown.costStep) return { value: piece, bound }
   return {
-    value: byLength.map((each, kind) => (each + (master.value[kind] ?? 0)) / 2),
+    value: byLength.map((each, kind) => (each + (piece[kind] ?? 0)) / 2),
     bound: (bound + lengthBound) / 2
   }
 }
@@ -117,7 +121,7 @@ const walk = (
   if (!bar) return true
   const width = longest + 1
   const dearest = grown.stock.reduce((top, each) => Math.max(top, each.cost), 1)
-  const price = bar.cost / dearest + (master.mostValue[s] ?? 0) - (master.leastValue[s] ?? 0)
+  const price = bar.cost / dearest + (master.values.most[s] ?? 0) - (master.values.least[s] ?? 0)
   const need = price - gap / dearest - 1e-9
   const chosen: number[] = []
   const counts: number[] = []

@@ -4,6 +4,7 @@
  * @source gilmore-gomory-1961
  * @source farley-1990
  */
+import { type DualValues, keepValues, mixValues, noValues, pricesAt, valuesBound } from './dual-values'
 import type { Grown } from './grown'
 import type { Meter } from './meter'
 import { makePattern, type Pattern, patternKey } from './pattern'
@@ -16,10 +17,9 @@ export interface Master {
   readonly qty: Float64Array
   readonly least: Float64Array
   readonly most: Float64Array
-  /** Value of each size and what limits on each stock's bars add, in cost units, after `solve`. */
-  readonly value: Float64Array
-  readonly mostValue: Float64Array
-  readonly leastValue: Float64Array
+  /** The values that gave the best bound of the last `solve`, and that bound, in cost units. */
+  readonly values: DualValues
+  readonly valuesBound: () => number
   readonly add: (pattern: Pattern) => number
   readonly setQty: (kind: number, qty: number) => void
   readonly setBox: (least: Float64Array, most: Float64Array) => void
@@ -67,9 +67,11 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
   const qty = Float64Array.from(grown.qty)
   const least = new Float64Array(stock.length)
   const most = Float64Array.from(stock, (bar) => bar.count)
-  const value = new Float64Array(kinds)
-  const mostValue = new Float64Array(stock.length)
-  const leastValue = new Float64Array(stock.length)
+  const limits = { qty, least, most, boxed }
+  const values = noValues(grown)
+  const own = noValues(grown)
+  const at = noValues(grown)
+  let bestBound = Number.NEGATIVE_INFINITY
   const need = new Float64Array(stock.length)
   const rest = new Float64Array(kinds)
   const laidAside = new Set<Pattern>()
@@ -102,39 +104,18 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
   }
   if (boxed) for (let s = 0; s < stock.length; s++) add(makePattern(grown, s, [], []))
 
-  const lpValue = new Float64Array(kinds)
-  const lpMost = new Float64Array(stock.length)
-  const lpLeast = new Float64Array(stock.length)
-  const at = {
-    value: new Float64Array(kinds),
-    most: new Float64Array(stock.length),
-    least: new Float64Array(stock.length)
-  }
-
   const readDuals = (): void => {
-    for (let kind = 0; kind < kinds; kind++) lpValue[kind] = Math.max(0, simplex.duals[kind] ?? 0)
+    for (let kind = 0; kind < kinds; kind++) own.piece[kind] = Math.max(0, simplex.duals[kind] ?? 0)
+    if (!boxed) return
     for (let s = 0; s < stock.length; s++) {
-      lpMost[s] = boxed ? Math.max(0, -(simplex.duals[kinds + s] ?? 0)) : 0
-      lpLeast[s] = boxed ? Math.max(0, simplex.duals[kinds + stock.length + s] ?? 0) : 0
-    }
-  }
-
-  /** Values between the best known (which give the bound) and the master's own: they swing less. */
-  const smooth = (weight: number): void => {
-    const mix = (to: Float64Array, best: Float64Array, lp: Float64Array): void => {
-      for (let j = 0; j < to.length; j++) to[j] = weight * (best[j] ?? 0) + (1 - weight) * (lp[j] ?? 0)
-    }
-    mix(at.value, value, lpValue)
-    mix(at.most, mostValue, lpMost)
-    mix(at.least, leastValue, lpLeast)
-    for (let s = 0; s < stock.length; s++) {
-      need[s] = (stock[s]?.cost ?? 0) * unit + (at.most[s] ?? 0) - (at.least[s] ?? 0)
+      own.most[s] = Math.max(0, -(simplex.duals[kinds + s] ?? 0))
+      own.least[s] = Math.max(0, simplex.duals[kinds + stock.length + s] ?? 0)
     }
   }
 
   /** Adds the patterns that improve; gives what each stock's best passes its price by. */
   const price = (over: Float64Array): number => {
-    pricer.fill(at.value, qty, need)
+    pricer.fill(at.piece, qty, need)
     let added = 0
     let bestStock = -1
     let best: Filling | null = null
@@ -165,7 +146,7 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
       filling.kinds.forEach((kind, j) => {
         rest[kind] = (rest[kind] ?? 0) - (filling?.counts[j] ?? 0)
       })
-      pricer.fill(at.value, rest, need)
+      pricer.fill(at.piece, rest, need)
       filling = pricer.best(s, unit)
       if (filling === null || filling.kinds.length === 0 || filling.value - (need[s] ?? 0) <= TOLERANCE) break
       added += offer(s, filling)
@@ -181,25 +162,27 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
     return (patterns.length > before || !simplex.isShut(column)) && simplex.reducedCost(column) < -TOLERANCE / 2 ? 1 : 0
   }
 
-  /** What the values come to, less what patterns pass their price by: a lower bound on the objective (Farley, Lagrange). */
-  const boundOf = (over: Float64Array): number => {
-    let worth = 0
-    for (let kind = 0; kind < kinds; kind++) worth += (at.value[kind] ?? 0) * (qty[kind] ?? 0)
-    if (!boxed) {
-      const bar = stock[0]
-      const gain = over[0] ?? 0
-      return bar && bar.keep === null ? worth / (1 + gain / (bar.cost * unit || 1)) : worth - gain * (most[0] ?? 0)
+  /** Prices at values between the best known and the master's own, ever nearer to its own, until patterns are found. */
+  const priceSmoothed = (over: Float64Array, enough: number): number => {
+    let added = 0
+    let weight = bestBound === Number.NEGATIVE_INFINITY ? 0 : SMOOTHING
+    for (;;) {
+      mixValues(at, values, own, weight)
+      pricesAt(grown, at, unit, need)
+      added = price(over)
+      const here = valuesBound(grown, at, over, limits, unit) * dearest
+      if (here > bestBound) {
+        bestBound = here
+        keepValues(grown, values, at, over, boxed, unit)
+      }
+      if (added > 0 || weight === 0 || bestBound >= enough || meter.isOut()) return added
+      weight = weight < 0.3 ? 0 : weight - 0.3
     }
-    for (let s = 0; s < stock.length; s++) {
-      worth -= ((at.most[s] ?? 0) + (over[s] ?? 0)) * (most[s] ?? 0)
-      worth += (at.least[s] ?? 0) * (least[s] ?? 0)
-    }
-    return worth
   }
 
   const solve: Master['solve'] = (enough, settled, mostRounds = Number.POSITIVE_INFINITY) => {
     const over = new Float64Array(stock.length)
-    let bound = Number.NEGATIVE_INFINITY
+    bestBound = Number.NEGATIVE_INFINITY
     let standIn = STAND_IN
     simplex.setStandInCost(standIn)
     for (let round = 1; ; round++) {
@@ -208,26 +191,8 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
       const objective = simplex.objective() * dearest
       const uncovered = simplex.uncovered()
       readDuals()
-      let added = 0
-      for (
-        let weight = bound === Number.NEGATIVE_INFINITY ? 0 : SMOOTHING;
-        added === 0;
-        weight = weight < 0.3 ? 0 : weight - 0.3
-      ) {
-        smooth(weight)
-        added = price(over)
-        const here = boundOf(over) * dearest
-        if (here > bound) {
-          bound = here
-          // One stock without limit: what passes the bar's cost is scaled away (Farley), so that the values stay valid.
-          const scale =
-            boxed || stock[0]?.keep !== null ? 1 : 1 / (1 + (over[0] ?? 0) / ((stock[0]?.cost ?? 1) * unit || 1))
-          for (let kind = 0; kind < kinds; kind++) value[kind] = (at.value[kind] as number) * scale
-          mostValue.set(at.most)
-          leastValue.set(at.least)
-        }
-        if (weight === 0 || bound >= enough || meter.isOut()) break
-      }
+      const added = priceSmoothed(over, enough)
+      const bound = bestBound
       if (bound >= enough) return { objective, bound, ended: 'enough', uncovered }
       if (uncovered < TOLERANCE && settled(objective, bound)) return { objective, bound, ended: 'settled', uncovered }
       if (meter.isOut()) return { objective, bound, ended: 'out-of-work', uncovered }
@@ -239,7 +204,7 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
         // Dear enough to tell a want of stock from a dear piece.
         standIn *= 20
         simplex.setStandInCost(standIn)
-        bound = Number.NEGATIVE_INFINITY
+        bestBound = Number.NEGATIVE_INFINITY
         continue
       }
       return { objective, bound, ended: 'optimal', uncovered }
@@ -252,9 +217,8 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
     qty,
     least,
     most,
-    value,
-    mostValue,
-    leastValue,
+    values,
+    valuesBound: () => bestBound,
     add,
     setQty: (kind, left) => {
       qty[kind] = left
@@ -280,9 +244,9 @@ export const createMaster = (grown: Grown, meter: Meter): Master => {
     patterns,
     laidAside,
     reducedCost: (pattern) => {
-      let rest = pattern.cost * unit + (mostValue[pattern.stock] ?? 0) - (leastValue[pattern.stock] ?? 0)
+      let rest = pattern.cost * unit + (values.most[pattern.stock] ?? 0) - (values.least[pattern.stock] ?? 0)
       pattern.kinds.forEach((kind, j) => {
-        rest -= (value[kind] ?? 0) * (pattern.counts[j] ?? 0)
+        rest -= (values.piece[kind] ?? 0) * (pattern.counts[j] ?? 0)
       })
       return rest * dearest
     }

@@ -31,8 +31,8 @@ export const safeBound = (
   const size = sizeOf(master) * dearest * scale
   const shrunk = size > MOST_TOTAL ? (dearest * scale * MOST_TOTAL) / size : dearest * scale
   const whole = (value: number): number => Math.max(0, Math.floor(value * shrunk))
-  const value = Float64Array.from(master.value, whole)
-  const leastValue = Array.from(master.leastValue, (each, s) => ((master.least[s] ?? 0) > 0 ? whole(each) : 0))
+  const value = Float64Array.from(master.values.piece, whole)
+  const leastValue = Array.from(master.values.least, (each, s) => ((master.least[s] ?? 0) > 0 ? whole(each) : 0))
   let over = passes(master, value, leastValue, scale)
   // A stock without limit may not be passed at all: its values shrink until it is not.
   for (let tries = 0; tries < 40; tries++) {
@@ -86,11 +86,11 @@ const MOST_TOTAL = 2 ** 51
 
 export const roundUp = (cost: number, step: number): number => Math.ceil(cost / step) * step
 
-const sizeOf = ({ grown, value, leastValue, mostValue, least, most }: Master): number => {
+const sizeOf = ({ grown, values, least, most }: Master): number => {
   let size = 0
-  for (let kind = 0; kind < grown.kinds; kind++) size += (value[kind] ?? 0) * (grown.qty[kind] ?? 0)
+  for (let kind = 0; kind < grown.kinds; kind++) size += (values.piece[kind] ?? 0) * (grown.qty[kind] ?? 0)
   for (let s = 0; s < grown.stock.length; s++) {
-    size += (leastValue[s] ?? 0) * Math.max(1, least[s] ?? 0) + (mostValue[s] ?? 0) * Math.max(1, most[s] ?? 0)
+    size += (values.least[s] ?? 0) * Math.max(1, least[s] ?? 0) + (values.most[s] ?? 0) * Math.max(1, most[s] ?? 0)
   }
   return size
 }

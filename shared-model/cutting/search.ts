@@ -6,13 +6,14 @@ import type { Highs } from 'highs'
 import type { BoundPart } from './certificate'
 import { cover } from './cover'
 import { dive } from './dive'
-import { patternsWithin } from './enumerate'
+import { cheapestPatterns, patternsWithin } from './enumerate'
 import { greedyBars } from './greedy'
 import type { Grown } from './grown'
 import type { CutInstance } from './instance'
 import { createMaster, type Master } from './master'
 import type { Meter } from './meter'
-import { type BarsFound, makePattern, type Pattern } from './pattern'
+import { type Part, split } from './parts'
+import { type BarsFound, makePattern } from './pattern'
 import { roundUp, safeBound } from './safe-bound'
 
 export interface SearchAsk {
@@ -35,20 +36,6 @@ export interface SearchEnd {
   readonly parts: readonly BoundPart[]
   /** Some part was searched to the end rather than bounded. */
   readonly searched: boolean
-}
-
-interface Part {
-  readonly least: Float64Array
-  readonly most: Float64Array
-  readonly bound: number
-  readonly shown: BoundPart
-  /** Bars of each stock that the master would use. */
-  readonly bars: Float64Array
-  /** Whole counts, rounded. */
-  readonly counts: Float64Array
-  readonly whole: boolean
-  /** How many of `EFFORTS` were spent on it. */
-  efforts: number
 }
 
 /** What is tried on a part that cannot be split, one after the other: dives and whole-number programmes. */
@@ -169,52 +156,6 @@ export const search = (ask: SearchAsk): SearchEnd => {
     }
   }
   return { best, bound: lowest(), parts: [...closed, ...open, ...stuck].map((part) => part.shown), searched }
-}
-
-/** The patterns made so far whose reduced cost is least. */
-const cheapestPatterns = (master: Master, most: number): Pattern[] =>
-  master.patterns
-    .filter((pattern) => pattern.kinds.length > 0)
-    .map((pattern) => ({ pattern, reduced: master.reducedCost(pattern) }))
-    .sort((a, b) => a.reduced - b.reduced)
-    .slice(0, most)
-    .map(({ pattern }) => pattern)
-
-/** Whole counts: the part with just those counts, and the rest around it; else two parts at the count least near whole. */
-const split = (part: Part, weigh: (least: Float64Array, most: Float64Array) => void): void => {
-  const fixed = part.counts
-  const least = Float64Array.from(part.least)
-  const most = Float64Array.from(part.most)
-  const side = (s: number, from: number, to: number): void => {
-    if (from > to) return
-    const sideLeast = Float64Array.from(least)
-    const sideMost = Float64Array.from(most)
-    sideLeast[s] = from
-    sideMost[s] = to
-    weigh(sideLeast, sideMost)
-  }
-  if (!part.whole) {
-    let at = 0
-    let far = -1
-    part.bars.forEach((n, s) => {
-      const off = Math.abs(n - Math.round(n))
-      if (off > far) {
-        far = off
-        at = s
-      }
-    })
-    const under = Math.floor(part.bars[at] ?? 0)
-    side(at, least[at] ?? 0, under)
-    side(at, under + 1, most[at] ?? 0)
-    return
-  }
-  for (let s = 0; s < fixed.length; s++) {
-    side(s, least[s] ?? 0, (fixed[s] ?? 0) - 1)
-    side(s, (fixed[s] ?? 0) + 1, most[s] ?? 0)
-    least[s] = fixed[s] ?? 0
-    most[s] = fixed[s] ?? 0
-  }
-  weigh(least, most)
 }
 
 const seed = (master: Master, best: BarsFound | null): void => {
