@@ -13,7 +13,7 @@ export function BoardToolbar() {
   const planStore = usePlanStore()
   const fitSill = useFit()
   const { look } = useActions()
-  const { tool, snap, canopies } = useApp((state) => state.view)
+  const { tool, snap, canopies, fitsOpen } = useApp((state) => state.view)
   const chosen = useApp((state) => state.selection.channelIds.length > 0)
   const zoom = (factor: number): void =>
     boardStore.setState(({ scale, size }) => ({
@@ -28,6 +28,9 @@ export function BoardToolbar() {
         onClick={() => addFittingChannel(store, planStore.getState().live)}
       >
         Add a channel
+      </button>
+      <button type="button" className="button" aria-pressed={fitsOpen} onClick={() => look({ fitsOpen: !fitsOpen })}>
+        What fits?
       </button>
       <fieldset className="button-row" aria-label="Hand">
         <ToolButton icon="choose" label="Choose" pressed={tool === 'choose'} act={() => look({ tool: 'choose' })} />

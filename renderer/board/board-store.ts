@@ -45,6 +45,8 @@ export interface Live {
   readonly valueMm: number
   /** How far the hand has moved the other way, which a typed figure leaves as it is. */
   readonly acrossMm: number
+  /** Which way the figure goes: along the sill (or the channel), or from its front to the glass. */
+  readonly way: 'along' | 'back'
   readonly lines: readonly SnapLine[]
 }
 

@@ -47,7 +47,8 @@ export function addDrawnChannel(
   store: AppStore,
   plan: Plan,
   drawn: { readonly from: Point; readonly to: Point },
-  dragged: boolean
+  dragged: boolean,
+  exactMm: number | null = null
 ): void {
   const state = store.getState()
   const from = offered(state.design, state.workshop)
@@ -58,11 +59,12 @@ export function addDrawnChannel(
   const whole = fullLength(plan, state, profile, closure, upright)
   const graduation = graduationNm(state.workshop.shows)
   const rawMm = upright ? Math.abs(drawn.to.y - drawn.from.y) : Math.abs(drawn.to.x - drawn.from.x)
-  const lengthMm = dragged ? Math.max(1, setOnGraduation(mm(rawMm), graduation, 'nearest')) : whole.lengthMm
+  const setMm = Math.max(1, exactMm ?? setOnGraduation(mm(rawMm), graduation, 'nearest'))
+  const lengthMm = dragged ? setMm : whole.lengthMm
   const at = dragged
     ? {
-        xMm: upright ? drawn.from.x : Math.min(drawn.from.x, drawn.to.x),
-        yMm: upright ? Math.min(drawn.from.y, drawn.to.y) : drawn.from.y
+        xMm: upright || drawn.to.x > drawn.from.x ? drawn.from.x : drawn.from.x - lengthMm,
+        yMm: !upright || drawn.to.y > drawn.from.y ? drawn.from.y : drawn.from.y - lengthMm
       }
     : { xMm: whole.startMm, yMm: drawn.from.y }
   put(store, (design) =>

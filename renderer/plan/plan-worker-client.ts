@@ -1,16 +1,29 @@
-import { type Remote, wrap } from 'comlink'
+import { proxy, type Remote, wrap } from 'comlink'
 import type { Design, Workshop } from '../../shared-model/design'
 import type { Plan } from '../../shared-model/plan'
-import type { PlanWorkerApi, SheetWish, WrittenSheet } from '../workers/plan-worker'
+import type { LadderStep } from '../../shared-model/pricing'
+import type { FitAsk, FoundFits, PlanWorkerApi, SheetWish, WrittenSheet } from '../workers/plan-worker'
 
 /** Work for the first full plan, shown at once, and for the search that tries to prove it; a unit is about a microsecond. */
 export const FIRST_WORK = 20_000
 export const PROOF_WORK = 8_000_000
 
+/** Layouts tried for one stock at most: more than four rows of fourteen sites give. */
+export const FIT_TRIES = 4000
+
 /** Heavy work off the window's thread. Cancelling ends the worker; the next question starts a new one. */
 export interface HeavyWorker {
   readonly evaluate: (design: Design, workshop: Workshop, on: string, work: number) => Promise<Plan>
+  /** Re-solves the build for each batch size, telling each step when it is known. */
+  readonly ladder: (
+    design: Design,
+    workshop: Workshop,
+    on: string,
+    sizes: readonly number[],
+    tell: (step: LadderStep) => void
+  ) => Promise<void>
   readonly write: (plan: Plan, design: Design, workshop: Workshop, wish: SheetWish) => Promise<WrittenSheet>
+  readonly fits: (asks: readonly FitAsk[], workshop: Workshop, on: string, mostMs: number) => Promise<FoundFits>
   readonly cancel: () => void
 }
 
@@ -51,6 +64,9 @@ export function heavyWorker(): HeavyWorker {
   return {
     cancel,
     evaluate: (design, workshop, on, work) => ask((api) => api.evaluate(design, workshop, on, work)),
+    fits: (asks, workshop, on, mostMs) => ask((api) => api.fits(asks, workshop, on, FIT_TRIES, mostMs)),
+    ladder: (design, workshop, on, sizes, tell) =>
+      ask((api) => api.ladder(design, workshop, on, sizes, FIRST_WORK, proxy(tell))),
     write: (plan, design, workshop, wish) => ask((api) => api.write(plan, design, workshop, wish))
   }
 }

@@ -17,6 +17,8 @@ export interface View {
   readonly canopies: boolean
   readonly lightDark: LightDark
   readonly findingsOpen: boolean
+  /** Whether layouts that fit the sill are being looked at. */
+  readonly fitsOpen: boolean
   /** Said politely to a screen reader. */
   readonly said: string
   /** A line at the foot of the window, with what can be done about it. */
@@ -33,6 +35,7 @@ export const FIRST_VIEW: View = {
   canopies: true,
   lightDark: 'system',
   findingsOpen: false,
+  fitsOpen: false,
   said: '',
   notice: null,
   started: false,

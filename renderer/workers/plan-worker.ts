@@ -1,9 +1,12 @@
 import { expose } from 'comlink'
 import type { Design, Workshop } from '../../shared-model/design'
+import { type Fit, type FitWish, fits, notDominated } from '../../shared-model/fits'
 import { type CsvTable, csvTables } from '../../shared-model/paper'
 import { evaluate, type Plan } from '../../shared-model/plan'
+import { type LadderStep, ladderSteps } from '../../shared-model/pricing'
 import type { SheetPart } from '../../shared-model/sheet'
 import { buildSheet } from '../../shared-model/sheet'
+import { batchAt } from './batch-at'
 
 export interface SheetWish {
   readonly paper: 'letter' | 'a4'
@@ -18,6 +21,18 @@ export interface WrittenSheet {
   readonly tables: readonly CsvTable[]
 }
 
+/** A design that holds the parts of a wish, and the wish. */
+export interface FitAsk {
+  readonly design: Design
+  readonly wish: FitWish
+}
+
+export interface FoundFits {
+  readonly fits: readonly Fit[]
+  /** Whether the time ran out before every layout was tried. */
+  readonly early: boolean
+}
+
 const NEVER = (): boolean => false
 
 /** Heavy work; values only cross. */
@@ -25,6 +40,29 @@ const api = {
   /** The whole plan, cut bars and all, with this much work for the search. */
   evaluate: (design: Design, workshop: Workshop, on: string, work: number): Plan =>
     evaluate(design, workshop, on, { budget: { work, stop: NEVER } }),
+
+  /** Layouts that fit the sill, of every wish together; none is beaten by another. */
+  fits: (asks: readonly FitAsk[], workshop: Workshop, on: string, tries: number, mostMs: number): FoundFits => {
+    const until = performance.now() + mostMs
+    const stop = (): boolean => performance.now() > until
+    const found = asks.flatMap(({ design, wish }) => {
+      const each = fits(design, workshop, wish, on, { work: tries, stop })
+      return each.ok ? each.value : []
+    })
+    return { fits: notDominated(found), early: stop() }
+  },
+
+  /** The ladder of batch sizes, each step told as soon as it is known; ending the worker stops it between two. */
+  ladder: (
+    design: Design,
+    workshop: Workshop,
+    on: string,
+    sizes: readonly number[],
+    work: number,
+    tell: (step: LadderStep) => void
+  ): void => {
+    for (const step of ladderSteps(sizes, batchAt(design, workshop, on, { work, stop: NEVER }))) tell(step)
+  },
 
   /** The build sheet's pages and its tables, from the same data as on the command line. */
   write: async (plan: Plan, design: Design, workshop: Workshop, wish: SheetWish): Promise<WrittenSheet> => {

@@ -24,7 +24,8 @@ export function applied(gesture: Gesture, at: Point, before: Design, snapping: S
   const by = { x: at.x - gesture.from.x, y: at.y - gesture.from.y }
   if (gesture.kind === 'move') {
     const to = moved(gesture.start, by, snapping)
-    return moveApplied(gesture, to.dxMm, to.dyMm, to.lines)
+    const way = Math.abs(by.y) > Math.abs(by.x) ? 'back' : 'along'
+    return moveApplied(gesture, to.dxMm, to.dyMm, to.lines, way)
   }
   const channel = before.channels.find((each) => each.id === gesture.channelId)
   if (channel === undefined) return null
@@ -37,10 +38,12 @@ export function applied(gesture: Gesture, at: Point, before: Design, snapping: S
 }
 
 /** The same gesture with the figure typed instead of dragged. */
-export function appliedExactly(gesture: Gesture, valueMm: number, acrossMm: number): Applied | null {
+export function appliedExactly(gesture: Gesture, valueMm: number, live: Live): Applied | null {
   switch (gesture.kind) {
     case 'move':
-      return moveApplied(gesture, valueMm - gesture.start.xMm, acrossMm, [])
+      return live.way === 'back'
+        ? moveApplied(gesture, live.acrossMm, valueMm - gesture.start.yMm, [], 'back')
+        : moveApplied(gesture, valueMm - gesture.start.xMm, live.acrossMm, [], 'along')
     case 'pull':
       return lengthApplied(gesture, valueMm, [])
     case 'site':
@@ -53,18 +56,27 @@ export function appliedExactly(gesture: Gesture, valueMm: number, acrossMm: numb
 
 type Of<K extends Gesture['kind']> = Extract<Gesture, { readonly kind: K }>
 
-const moveApplied = (gesture: Of<'move'>, dxMm: number, dyMm: number, lines: Live['lines']): Applied => ({
+const moveApplied = (
+  gesture: Of<'move'>,
+  dxMm: number,
+  dyMm: number,
+  lines: Live['lines'],
+  way: Live['way']
+): Applied => ({
   change: (design) => {
     if (!gesture.copy) return moveChannels(design, gesture.ids, dxMm, dyMm)
     return copyChannels(design, gesture.ids, dxMm, dyMm)
   },
-  live: { label: 'From the sill’s left end', valueMm: gesture.start.xMm + dxMm, acrossMm: dyMm, lines },
+  live:
+    way === 'back'
+      ? { label: 'From the front edge', valueMm: gesture.start.yMm + dyMm, acrossMm: dxMm, way, lines }
+      : { label: 'From the sill’s left end', valueMm: gesture.start.xMm + dxMm, acrossMm: dyMm, way, lines },
   what: gesture.copy ? 'copy channels' : gesture.ids.length === 1 ? 'move a channel' : 'move channels'
 })
 
 const lengthApplied = (gesture: Of<'pull'>, lengthMm: number, lines: Live['lines']): Applied => ({
   change: (design) => resizeChannel(design, gesture.channelId, lengthMm, gesture.end),
-  live: { label: 'Cut length', valueMm: lengthMm, acrossMm: 0, lines },
+  live: { label: 'Cut length', valueMm: lengthMm, acrossMm: 0, way: 'along', lines },
   what: 'change a length'
 })
 
@@ -73,6 +85,6 @@ const positionApplied = (gesture: Of<'site'> | Of<'opening'>, atMm: number): App
     gesture.kind === 'site'
       ? moveSites(design, gesture.channelId, gesture.siteIds, atMm - gesture.startMm)
       : editOpening(design, gesture.channelId, gesture.openingId, { atMm }),
-  live: { label: 'From the datum end', valueMm: atMm, acrossMm: 0, lines: [] },
+  live: { label: 'From the datum end', valueMm: atMm, acrossMm: 0, way: 'along', lines: [] },
   what: gesture.kind === 'site' ? 'move a cup site' : 'move a service opening'
 })

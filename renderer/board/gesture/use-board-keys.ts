@@ -6,6 +6,7 @@ import { NOTHING } from '../../store/selection'
 import { useAppStore } from '../../store/use-app'
 import { copyChosen, deleteChosen } from '../board-acts'
 import { boardStore } from '../board-store'
+import { addDrawnChannel } from '../place-new'
 import { alongRun } from '../runs'
 import { panned, zoomedAt } from '../scale'
 import { useFit } from '../use-fit'
@@ -79,7 +80,12 @@ export function useBoardKeys() {
           decimalMark: shows.decimalMark,
           negative: gesture.kind === 'move'
         })
-        const exact = reading.ok ? appliedExactly(gesture, reading.value, live.acrossMm) : null
+        if (reading.ok && gesture.kind === 'draw') {
+          boardStore.setState({ gesture: null, live: null, typed: '' })
+          addDrawnChannel(store, planStore.getState().live, gesture, true, reading.value)
+          return true
+        }
+        const exact = reading.ok ? appliedExactly(gesture, reading.value, live) : null
         if (exact === null) return true
         store.do.drag(exact.change)
         store.do.drop(exact.what)

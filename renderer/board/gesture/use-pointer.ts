@@ -2,7 +2,7 @@ import { type PointerEvent, useMemo, useRef } from 'react'
 import { usePlanStore } from '../../plan/use-plan'
 import { chooseChannel, chooseSite, NOTHING, toggleChannel, toggleSite } from '../../store/selection'
 import { useAppStore } from '../../store/use-app'
-import { boardStore, type Gesture } from '../board-store'
+import { boardStore, type Gesture, type Live } from '../board-store'
 import { pick, touched } from '../pick'
 import { addDrawnChannel, addSiteAt } from '../place-new'
 import { type Point, panned, toMm } from '../scale'
@@ -14,6 +14,15 @@ import { snappingNow } from './snapping-now'
 const STILL_PX = 3
 /** Targets answer within this many pixels of their middle: 24 px in all. */
 const TARGET_PX = 12
+
+/** The length of a channel that is being drawn, to stand beside the hand. */
+const drawnFigure = (from: Point, to: Point): Live => ({
+  label: 'Cut length',
+  valueMm: Math.max(Math.abs(to.x - from.x), Math.abs(to.y - from.y)),
+  acrossMm: 0,
+  way: 'along',
+  lines: []
+})
 
 /** The mouse, pen or finger on the board. One gesture makes one step of the history. */
 export function usePointer() {
@@ -105,7 +114,8 @@ export function usePointer() {
       }
       const onSill = toMm(scale, at)
       if (gesture.kind === 'box' || gesture.kind === 'draw') {
-        boardStore.setState({ gesture: { ...gesture, to: onSill } })
+        if (typed === '') boardStore.setState({ gesture: { ...gesture, to: onSill } })
+        if (gesture.kind === 'draw') boardStore.setState({ live: drawnFigure(gesture.from, onSill) })
         return
       }
       if (typed !== '') return

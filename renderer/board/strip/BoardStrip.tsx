@@ -1,4 +1,5 @@
 import { useApp } from '../../store/use-app'
+import { FitsPanel } from '../fits/FitsPanel'
 import { ChannelFields } from './ChannelFields'
 import { ChannelsFields } from './ChannelsFields'
 import { OpeningFields } from './OpeningFields'
@@ -14,9 +15,11 @@ export function BoardStrip() {
   const channels = useApp((state) => state.design.channels)
   const chosen = channels.filter((each) => channelIds.includes(each.id))
   const only = chosen.length === 1 ? chosen[0] : undefined
+  const fitsOpen = useApp((state) => state.view.fitsOpen)
   const opening = only?.openings.find((each) => each.id === openingId)
   return (
     <aside className="board-strip" aria-label="Figures">
+      {fitsOpen ? <FitsPanel /> : null}
       <Things />
       <div className="chosen-fields">
         {only !== undefined && opening !== undefined ? <OpeningFields channel={only} opening={opening} /> : null}
