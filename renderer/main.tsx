@@ -29,6 +29,7 @@ async function open(): Promise<void> {
   const services = {
     host,
     paper: heavyWorker(),
+    batches: heavyWorker(),
     documents: documents(
       store,
       host,

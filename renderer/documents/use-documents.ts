@@ -7,6 +7,8 @@ export interface Services {
   readonly host: Host
   readonly documents: Documents
   readonly paper: HeavyWorker
+  /** Works out the ladder of batch sizes. */
+  readonly batches: HeavyWorker
 }
 
 export const ServicesContext = createContext<Services | null>(null)

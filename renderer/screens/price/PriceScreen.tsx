@@ -9,6 +9,7 @@ import { MissingPrices } from '../materials/MissingPrices'
 import { Page } from '../Page'
 import { Working } from '../Working'
 import { BatchField } from './BatchField'
+import { BatchLadder } from './BatchLadder'
 import { CostBreakdown } from './CostBreakdown'
 import { PricingFields } from './PricingFields'
 import { Sensitivities } from './Sensitivities'
@@ -50,6 +51,7 @@ export default function PriceScreen() {
           </div>
         </div>
       )}
+      {has ? <BatchLadder /> : null}
       <WaysFields />
       <PricingFields />
     </Page>
