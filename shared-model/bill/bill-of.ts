@@ -44,7 +44,7 @@ export function billOf(
   return ok({
     bill,
     findings: [
-      ...missingFindings(bill, shop),
+      ...missingFindings(bill, input, shop),
       ...priceAgeFindings(bill.lines, shop.on, shop.priceAgeDays),
       ...cementFindings(input)
     ]
@@ -68,15 +68,18 @@ function missingOf(input: BillInput, lines: readonly BillLine[]): Bill['missing'
   ]
 }
 
-function missingFindings(bill: Bill, shop: BillShop): readonly BillFinding[] {
-  if (bill.missing.length === 0) return []
+function missingFindings(bill: Bill, input: BillInput, shop: BillShop): readonly BillFinding[] {
+  // Stock whose pieces fit no bar has a stop of its own in the cut plan: its price is not what is missing.
+  const short = new Set(input.cuts.filter((cut) => cut.uncut.length > 0).map((cut) => cut.profileId))
+  const missing = bill.missing.filter((thing) => thing.need !== 'stock' || !short.has(thing.partId))
+  if (missing.length === 0) return []
   const offers = [...shop.stock, ...shop.sheets, ...shop.offers]
   // A shop without any price has not begun to price: said once, as a note.
   if (offers.every((one) => one.offer.priceMinor === null)) {
     const where = { field: 'offers' }
-    return [{ code: 'prices-none', severity: 'note', figures: { lines: bill.missing.length }, where }]
+    return [{ code: 'prices-none', severity: 'note', figures: { lines: missing.length }, where }]
   }
-  return bill.missing.map((thing) => ({
+  return missing.map((thing) => ({
     code: 'price-missing',
     severity: 'stop',
     figures: thing,

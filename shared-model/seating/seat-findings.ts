@@ -69,7 +69,7 @@ function interfaceFindings(
       break
     case 'does-not-enter': {
       const least = saws
-        .filter((s) => s.diameterMm + s.oversizeMm > body.lowerMm)
+        .filter((s) => s.diameterMm + s.oversizeMm > body.lowerMm && s.diameterMm + s.oversizeMm <= face.flatMm)
         .sort((a, b) => a.diameterMm - b.diameterMm)[0]
       found.push({
         code: 'part-does-not-enter',

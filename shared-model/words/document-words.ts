@@ -4,15 +4,18 @@ import type { RangeProblemCodes } from '../outcome'
 import type { PartsProblemCodes } from '../parts'
 import type { ProfileProblemCodes } from '../profile'
 import type { UnitsProblemCodes } from '../units'
+import { fieldPlace } from './field-name'
 import { counted, put, spaced, type Wording } from './wording'
 
 export const RANGE_WORDS: Wording<RangeProblemCodes> = {
-  'out-of-range': ({ what, value, least, most }, say) =>
-    put(
-      `${capital(what)} is out of range`,
-      `It is ${say.number(value)}; it must be ${say.number(least)} to ${say.number(most)}.`
-    ),
-  'not-finite': ({ what }) => put(`${capital(what)} is not a number`, 'Enter a number.')
+  'out-of-range': ({ what, value, least, most }, say) => {
+    const said = what.endsWith('Mm') ? say.fine : (figure: number) => say.number(figure)
+    return put(
+      `${capital(fieldPlace(what))} is out of range`,
+      `It is ${said(value)}; it must be ${said(least)} to ${said(most)}.`
+    )
+  },
+  'not-finite': ({ what }) => put(`${capital(fieldPlace(what))} is not a number`, 'Enter a number.')
 }
 
 export const UNITS_WORDS: Wording<UnitsProblemCodes> = {

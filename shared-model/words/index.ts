@@ -1,3 +1,4 @@
+export { fieldName } from './field-name'
 export {
   CLOSURE_NAMES,
   CUT_TOOL_NAMES,
@@ -18,7 +19,6 @@ export {
   WINDOW_NAMES,
   YES_NO_NAMES
 } from './names'
-export { fieldName } from './plan-words'
 export type { Say, SayShows } from './say'
 export { sayIn } from './say'
 export type { Words } from './wording'

@@ -27,7 +27,7 @@ export const CUTTING_WORDS: Wording<CuttingFindingCodes> = {
   'stock-runs-out': ({ pieces, lengthMm }, say) =>
     put(
       `The stock does not reach for ${counted(pieces, 'piece')}`,
-      `The longest of them is ${say.length(lengthMm)}. Get more bars.`
+      `The longest of them is ${say.length(lengthMm)}. Get more bars, or longer ones.`
     ),
   'pin-refused': ({ mark, bar, why }) =>
     put(

@@ -1,4 +1,5 @@
 import type { PlanFindingCodes } from '../plan'
+import { fieldName } from './field-name'
 import { counted, put, type Wording } from './wording'
 
 export const PLAN_WORDS: Wording<PlanFindingCodes> = {
@@ -20,10 +21,3 @@ export const PLAN_WORDS: Wording<PlanFindingCodes> = {
       `${counted(pieces, 'piece')} cannot be laid out. Add the bar lengths you can buy, or an offcut.`
     )
 }
-
-/** A field's name as words: `rimOutsideMm` → `rim outside`. */
-export const fieldName = (field: string): string =>
-  (field.split('.').at(-1) ?? field)
-    .replace(/(Mm|Ml|Minor|Percent|Share|Celsius|MsPerCm|Kg|G|S)$/, '')
-    .replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`)
-    .trim()

@@ -12,9 +12,9 @@ export const SEATING_WORDS: Wording<SeatingFindingCodes> = {
   'part-does-not-enter': ({ part, openingMm, bottomMm, saw, leastMm }, say) =>
     put(
       `${part} does not go in`,
-      `Its bottom of ${say.fine(bottomMm)} is wider than the opening of ${say.fine(openingMm)}. ${
+      `Its bottom of ${say.fine(bottomMm)} does not pass the opening of ${say.fine(openingMm)}. ${
         saw === ''
-          ? `A hole of at least ${say.fine(leastMm)} would do; no saw at hand cuts it.`
+          ? `It wants a hole over ${say.fine(leastMm)}; no saw at hand cuts that in this face. Take a smaller cup.`
           : `Take the saw ${saw}.`
       }`
     ),
