@@ -26,7 +26,15 @@ export const openBars = (
   let fixedValue = 0
   const bars = new Map<
     string,
-    { from: Offered; usable: number; length: number; first: CutPiece[]; closed: boolean; mark: string | null }
+    {
+      from: Offered
+      usable: number
+      length: number
+      trimMm: number
+      first: CutPiece[]
+      closed: boolean
+      mark: string | null
+    }
   >()
   const take = (stockId: string): Offered | null => {
     const index = rest.findIndex(({ source }) => source.stockId === stockId)
@@ -44,7 +52,7 @@ export const openBars = (
       length: needNm(mm(piece.lengthMm))
     }))
     const usable = length - needNm(mm(done.trimMm))
-    bars.set(done.key, { from, usable, length, first, closed: done.closed, mark: done.mark })
+    bars.set(done.key, { from, usable, length, trimMm: done.trimMm, first, closed: done.closed, mark: done.mark })
     for (const piece of done.pieces) pinned.add(piece.pieceId)
   }
   for (const piece of job.pieces) {
@@ -61,7 +69,15 @@ export const openBars = (
         continue
       }
       const usable = from.stock.length - from.stock.trim
-      bar = { from, usable, length: from.stock.length, first: [], closed: false, mark: null }
+      bar = {
+        from,
+        usable,
+        length: from.stock.length,
+        trimMm: from.source.trimMm,
+        first: [],
+        closed: false,
+        mark: null
+      }
       bars.set(piece.pinnedTo, bar)
     }
     const length = sawnLength(piece)
@@ -90,6 +106,7 @@ export const openBars = (
         ...bar.from.source,
         kind: 'open',
         lengthMm: mmFromNm(bar.length),
+        trimMm: bar.trimMm,
         key,
         mark: bar.mark,
         first: bar.first

@@ -1,3 +1,4 @@
+import type { Highs } from 'highs'
 import type { Budget, FindingOf, Result } from '../outcome'
 import { failed, ok } from '../outcome'
 import { type BarJob, barJob } from './bar-job'
@@ -8,7 +9,7 @@ import { type BarsToCut, type CuttingProblem, firstProblem } from './first-probl
 import { mmFromNm } from './kerf'
 import { layBars } from './lay-bars'
 import type { BarSolution } from './solution'
-import { solveBars } from './solve-bars'
+import { type BarProgress, solveBars } from './solve-bars'
 import { tidied } from './tidy'
 
 export interface BarsPlanned {
@@ -17,15 +18,31 @@ export interface BarsPlanned {
   readonly findings: readonly FindingOf<CuttingFindingCodes>[]
 }
 
+export interface PlanBarsAsk extends BarsToCut {
+  /** Shared out over the profiles. A unit of work is a microsecond or two. */
+  readonly budget: Budget
+  /** The loaded solver library, where there is time to prove the last hard cases; left out: a live plan. */
+  readonly highs?: Highs
+  /** Told as a profile's plan or its bound gets better. */
+  readonly report?: (profileId: string, progress: BarProgress) => void
+}
+
 /**
- * The cut plan of every profile, worked out within a count of work (a unit is about a microsecond): the same input and
- * budget give the same plan. Lengths in mm. Problems name the field that is out of range.
+ * The cut plan of every profile, worked out within a count of work: the same input and budget give the same plan. Lengths
+ * in mm. Problems name the field that is out of range.
  */
-export const planBars = (asked: BarsToCut & { readonly budget: Budget }): Result<BarsPlanned, CuttingProblem> => {
+export const planBars = (asked: PlanBarsAsk): Result<BarsPlanned, CuttingProblem> => {
   const jobs = barJobs(asked)
   if (!jobs.ok) return jobs
+  const { highs, report } = asked
   const budget = { ...asked.budget, work: asked.budget.work / Math.max(1, jobs.value.length) }
-  return ok(plansOf(jobs.value, (job) => solveBars(job.instance, { budget })))
+  const solve = (job: BarJob): BarSolution =>
+    solveBars(job.instance, {
+      budget,
+      ...(highs === undefined ? {} : { highs }),
+      ...(report === undefined ? {} : { report: (progress) => report(job.profileId, progress) })
+    })
+  return ok(plansOf(jobs.value, solve))
 }
 
 /** One whole-number instance for each profile, for a host that solves them elsewhere (in a worker, to the proof). */
@@ -83,6 +100,7 @@ const cutPlan = (job: BarJob, solution: BarSolution, bars: readonly CutBar[]): C
   const stockMm = sum(bars.map((bar) => bar.lengthMm))
   const piecesMm = sum(bars.flatMap((bar) => bar.pieces.map((piece) => piece.lengthMm)))
   const keptMm = sum(kept.map((bar) => bar.leftoverMm))
+  const longestMm = mmFromNm(Math.max(0, ...job.instance.stock.map(({ length, trim }) => length - trim)))
   const short = solution.uncut.flatMap(({ demand, qty }) => (job.cut[demand] ?? []).slice(-qty).flat())
   return {
     profileId: job.profileId,
@@ -90,7 +108,7 @@ const cutPlan = (job: BarJob, solution: BarSolution, bars: readonly CutBar[]): C
     bars,
     uncut: [
       ...job.uncut,
-      ...short.map((piece) => ({ pieceId: piece.pieceId, lengthMm: mmFromNm(piece.length), longestMm: 0 }))
+      ...short.map((piece) => ({ pieceId: piece.pieceId, lengthMm: mmFromNm(piece.length), longestMm }))
     ],
     costMinor: job.priced ? sum(bars.map((bar) => bar.costMinor ?? 0)) : null,
     keptWorthMinor: sum(bars.map((bar) => bar.keptWorthMinor)),
