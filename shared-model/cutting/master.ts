@@ -4,11 +4,13 @@
  * @source gilmore-gomory-1961
  * @source farley-1990
  */
+
+import { createPricer } from './create-pricer'
 import { type DualValues, keepValues, mixValues, noValues, pricesAt, valuesBound } from './dual-values'
 import type { Grown } from './grown'
 import type { Meter } from './meter'
 import { makePattern, type Pattern, patternKey } from './pattern'
-import { createPricer, type Filling, type Pricer } from './pricer'
+import type { Filling, Pricer } from './pricer'
 import { createSimplex } from './simplex'
 
 export interface Master {

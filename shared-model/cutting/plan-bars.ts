@@ -45,8 +45,8 @@ export const planBars = (asked: PlanBarsAsk): Result<BarsPlanned, CuttingProblem
   return ok(plansOf(jobs.value, solve))
 }
 
-/** One whole-number instance for each profile, for a host that solves them elsewhere (in a worker, to the proof). */
-export const barJobs = (asked: BarsToCut): Result<readonly BarJob[], CuttingProblem> => {
+/** One whole-number instance for each profile. */
+const barJobs = (asked: BarsToCut): Result<readonly BarJob[], CuttingProblem> => {
   const problem = firstProblem(asked)
   if (problem) return failed(problem)
   const done = asked.done ?? []
@@ -68,7 +68,7 @@ export const barJobs = (asked: BarsToCut): Result<readonly BarJob[], CuttingProb
 }
 
 /** Plans from solved instances, bars lettered over all profiles. */
-export const plansOf = (jobs: readonly BarJob[], solve: (job: BarJob) => BarSolution): BarsPlanned => {
+const plansOf = (jobs: readonly BarJob[], solve: (job: BarJob) => BarSolution): BarsPlanned => {
   const cuts: CutPlan[] = []
   const findings: FindingOf<CuttingFindingCodes>[] = []
   let letters = 0
