@@ -1,5 +1,5 @@
 import { cornerFill } from './corner-fill'
-import { bestLattice } from './lattice'
+import { bestLattice, latticeCount } from './lattice'
 import type { Area, PlacedRound, RoundPart } from './round-stock'
 import { FIT_MM } from './round-stock'
 
@@ -47,8 +47,8 @@ const NOTHING: Area = { xMm: 0, yMm: 0, widthMm: 0, heightMm: 0 }
 const narrowestBand = (rest: Area, part: RoundPart, layout: EqualLayout): Band => {
   const whole = layout(part.acrossMm, rest.widthMm, rest.heightMm)
   if (whole.length <= part.count) return { centres: whole, rest: whole.length === 0 ? rest : NOTHING }
-  const low = least(part, rest.heightMm, (high) => latticeLayout(part.acrossMm, rest.widthMm, high))
-  const left = least(part, rest.widthMm, (wide) => latticeLayout(part.acrossMm, wide, rest.heightMm))
+  const low = least(part, rest.heightMm, (high) => ({ ...rest, heightMm: high }))
+  const left = least(part, rest.widthMm, (wide) => ({ ...rest, widthMm: wide }))
   if (!low && !left) return { centres: whole, rest: NOTHING }
   if (low && (!left || low.sizeMm * rest.widthMm <= left.sizeMm * rest.heightMm)) {
     return {
@@ -70,10 +70,10 @@ const leftmost = (centres: Band['centres']) => [...centres].sort((a, b) => a[0] 
 const least = (
   part: RoundPart,
   mostMm: number,
-  fill: (sizeMm: number) => Band['centres']
+  bandOf: (sizeMm: number) => Area
 ): { readonly sizeMm: number; readonly centres: Band['centres'] } | null => {
   const pitches = [(Math.sqrt(3) / 2) * part.acrossMm, part.acrossMm]
-  let best: { readonly sizeMm: number; readonly centres: Band['centres'] } | null = null
+  let best: { readonly sizeMm: number; readonly band: Area } | null = null
   for (const pitch of pitches) {
     const most = Math.floor((mostMm - part.acrossMm) / pitch + FIT_MM)
     let from = 0
@@ -81,14 +81,17 @@ const least = (
     while (from <= to) {
       const rows = (from + to) >> 1
       const sizeMm = part.acrossMm + rows * pitch
-      const centres = fill(sizeMm)
-      if (centres.length >= part.count) {
-        if (!best || sizeMm < best.sizeMm) best = { sizeMm, centres }
+      const band = bandOf(sizeMm)
+      if (held(part.acrossMm, band) >= part.count) {
+        if (!best || sizeMm < best.sizeMm) best = { sizeMm, band }
         to = rows - 1
       } else {
         from = rows + 1
       }
     }
   }
-  return best
+  return best && { sizeMm: best.sizeMm, centres: latticeLayout(part.acrossMm, best.band.widthMm, best.band.heightMm) }
 }
+
+const held = (acrossMm: number, { widthMm, heightMm }: Area): number =>
+  latticeCount({ acrossMm: widthMm - acrossMm, upMm: heightMm - acrossMm, apartMm: acrossMm, marginMm: 0 })
