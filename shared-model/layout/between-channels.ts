@@ -10,7 +10,9 @@ const TOUCH_MM = 0.01
 export function betweenChannels(laid: readonly LaidOut[], sill: Sill): readonly LayoutFinding[] {
   const found: LayoutFinding[] = []
   laid.forEach((a, i) => {
-    for (const b of laid.slice(i + 1)) {
+    for (let j = i + 1; j < laid.length; j += 1) {
+      const b = laid[j]
+      if (!b) break
       const overlapMm = overlap(a.layout.outline, b.layout.outline)
       if (overlapMm > TOUCH_MM && heightsMeet(a.layout, b.layout)) {
         found.push({
