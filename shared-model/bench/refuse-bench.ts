@@ -55,7 +55,7 @@ const limitsOf = (input: BenchInput): readonly Limit[] => {
     ...Object.entries(input.times).map(([name, value]): Limit => [`times.${name}`, value, 0, MOST_S]),
     ...input.channels.flatMap(({ channelId, holes }): Limit[] => [
       [`channels.${channelId}.holes`, new Set(holes.map(groupOf)).size * 3, 0, MOST_GROUPS],
-      ...holes.flatMap((hole): Limit[] => [
+      ...holes.filter(isOut).flatMap((hole): Limit[] => [
         [`channels.${channelId}.${hole.id}.atMm`, hole.atMm, -LONGEST_MM, LONGEST_MM],
         [`channels.${channelId}.${hole.id}.diameterMm`, hole.diameterMm, 0, LONGEST_MM]
       ])
@@ -72,6 +72,10 @@ const limitsOf = (input: BenchInput): readonly Limit[] => {
     ...all.map((count): Limit => ['count', count, 0, MOST_PIECES])
   ]
 }
+
+/** Only holes with something to be said about are named: a batch has hundreds. */
+const isOut = ({ atMm, diameterMm }: BenchInput['channels'][number]['holes'][number]): boolean =>
+  !(Math.abs(atMm) <= LONGEST_MM && diameterMm >= 0 && diameterMm <= LONGEST_MM)
 
 const groupOf = ({ sawId, alsoSawIds, diameterMm }: BenchInput['channels'][number]['holes'][number]): string =>
   sawId === null ? `${diameterMm}` : [sawId, ...alsoSawIds].join(' ')
