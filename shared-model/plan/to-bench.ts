@@ -49,19 +49,29 @@ const benchChannel = (
 ): readonly BenchChannel[] => {
   const profile = index.profiles.get(channel.profileId)
   if (profile === undefined) return []
+  // The first hole of an id is the one that counts.
+  const widths = new Map(layout.holes.toReversed().map(({ id, diameterMm }) => [id, diameterMm]))
+  const names = new Map<string, string>()
+  const sitsOf = (seatId: string): string => {
+    const known = names.get(seatId)
+    if (known !== undefined) return known
+    const stack = index.seats.get(seatId)?.stack ?? []
+    const sits = stack.map(({ kind, partId }) => partName(kind, partId, index)).join(' + ')
+    names.set(seatId, sits)
+    return sits
+  }
   const sites = channel.sites.map((site): BenchHole => {
     const seat = index.seats.get(site.seatId)
-    const hole = layout.holes.find(({ id }) => id === site.id)
     return {
       id: site.id,
       kind: 'site',
       face: 'top',
       atMm: site.atMm,
       heightMm: null,
-      diameterMm: hole?.diameterMm ?? 0,
+      diameterMm: widths.get(site.id) ?? 0,
       sawId: seat?.sawId ?? null,
       alsoSawIds: [],
-      sits: (seat?.stack ?? []).map(({ kind, partId }) => partName(kind, partId, index)).join(' + '),
+      sits: sitsOf(site.seatId),
       fitting: null
     }
   })

@@ -85,9 +85,16 @@ export const fittingPart = (closure: string, diameterMm: number): Omit<CountedPa
 }
 
 const counted = (parts: readonly Omit<CountedPart, 'count'>[]): readonly CountedPart[] => {
-  const counts = new Map<string, CountedPart>()
-  for (const part of parts) counts.set(part.partId, { ...part, count: (counts.get(part.partId)?.count ?? 0) + 1 })
-  return [...counts.values()]
+  const counts = new Map<string, { part: Omit<CountedPart, 'count'>; count: number }>()
+  for (const part of parts) {
+    const known = counts.get(part.partId)
+    if (known === undefined) counts.set(part.partId, { part, count: 1 })
+    else {
+      known.part = part
+      known.count += 1
+    }
+  }
+  return [...counts.values()].map(({ part, count }) => ({ ...part, count }))
 }
 
 const jointsOf = (channel: Channel, index: PartIndex): readonly JointNeed[] => {

@@ -124,6 +124,36 @@ describe('laws of a plan, for any design and workshop that the parser passes', (
   )
 
   it(
+    'gives the same sheets and drilling whatever other shops and counts were worked out in between',
+    () => {
+      const NEVER = { cuts: 'left-out', budget: { work: 0, stop: () => false } } as const
+      fc.assert(
+        fc.property(anyDesign, anyWorkshop, (design, workshop) => {
+          const before = evaluate(structuredClone(design), structuredClone(workshop), ON, NEVER)
+          const { times, sheets, sheetSetup } = workshop
+          const shops = [
+            { ...workshop, times: { ...times, toolChangeS: times.toolChangeS + 1, mountS: 0 } },
+            { ...workshop, sheetSetup: { ...sheetSetup, webMm: sheetSetup.webMm + 1 } },
+            { ...workshop, sheets: sheets.slice(1) }
+          ]
+          for (const shop of shops) {
+            const kept = evaluate(design, shop, ON, NEVER)
+            const fresh = evaluate(structuredClone(design), structuredClone(shop), ON, NEVER)
+            expect(fresh.rings).toEqual(kept.rings)
+            expect(fresh.bench).toEqual(kept.bench)
+          }
+          const more = { ...design, quantity: design.quantity + 1 }
+          const kept = evaluate(more, workshop, ON, NEVER)
+          expect(evaluate(structuredClone(more), structuredClone(workshop), ON, NEVER)).toEqual(kept)
+          expect(evaluate(design, workshop, ON, NEVER)).toEqual(before)
+        }),
+        { seed: SEED + 6, numRuns: RUNS }
+      )
+    },
+    MS
+  )
+
+  it(
     'mirrors with the design: the same levels, litres and seats in a mirrored window',
     () => {
       fc.assert(
