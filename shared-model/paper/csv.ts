@@ -51,7 +51,8 @@ const number = (value: number | undefined): string => (value === undefined ? '' 
 const COULD_RUN = /^[\s]*[=+\-@\t\r\n|]/
 const PLAIN_NUMBER = /^-?\d+(\.\d+)?$/
 
-const textCell = (words: string): string => {
+/** One cell of comma-separated text: guarded against formulas, quoted where it must be. */
+export const textCell = (words: string): string => {
   const guarded = COULD_RUN.test(words) && !PLAIN_NUMBER.test(words) ? `'${words}` : words
   return /[",\r\n]/.test(guarded) || guarded !== guarded.trim() ? `"${guarded.replace(/"/g, '""')}"` : guarded
 }

@@ -1,5 +1,5 @@
 export type { CsvTable } from './csv'
-export { csvTables } from './csv'
+export { csvTables, textCell as csvCell } from './csv'
 export { docDefinition } from './document'
 export { FONT_FILES, FONT_FOLDER, FONT_PACKAGE, fontFamilies } from './fonts'
 export type { Paper } from './page'

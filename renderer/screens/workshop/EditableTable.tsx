@@ -18,11 +18,13 @@ export interface EditableTableProps<T> {
   readonly remove: (row: T) => unknown
   readonly empty: string
   readonly add?: ReactNode
+  /** Below the rows. */
+  readonly below?: ReactNode
 }
 
 /** A list that is edited where it stands: Tab goes along a row, Enter takes the figure and goes down its column. */
 export function EditableTable<T>(props: EditableTableProps<T>) {
-  const { list, caption, says, columns, rows, keyOf, nameOf, remove, empty, add } = props
+  const { list, caption, says, columns, rows, keyOf, nameOf, remove, empty, add, below } = props
   return (
     <section className="part" aria-label={caption} data-path={list}>
       <div className="part-head">
@@ -70,6 +72,7 @@ export function EditableTable<T>(props: EditableTableProps<T>) {
           </table>
         </div>
       )}
+      {below}
     </section>
   )
 }

@@ -9,6 +9,9 @@ import { useApp } from '../../store/use-app'
 import { useEdit } from '../../store/use-edit'
 import { EditableTable } from './EditableTable'
 import { priceColumns } from './price-columns'
+import { offerRows } from './rows/offer-rows'
+import { RowsInOut } from './rows/RowsInOut'
+import { useRowsFor } from './rows/use-rows-for'
 
 interface Wanted {
   readonly need: NeedKind
@@ -21,6 +24,8 @@ export function OffersTable() {
   const offers = useApp((state) => state.workshop.offers)
   const today = useApp((state) => state.on)
   const edit = useEdit()
+  const workshop = useApp((state) => state.workshop)
+  const rowsFor = useRowsFor()
   const { plan } = useFullPlan()
   const lines: readonly Wanted[] = (plan?.bill.lines ?? []).filter(
     (line) => line.need !== 'stock' && line.need !== 'sheet'
@@ -60,6 +65,7 @@ export function OffersTable() {
           </button>
         )
       }
+      below={<RowsInOut what="packs" table={offerRows(workshop, rowsFor)} rowsFor={rowsFor} />}
       columns={[
         { head: 'For', cell: (offer) => NEED_NAMES[offer.need] },
         {

@@ -10,6 +10,9 @@ import { useSay } from '../../store/use-say'
 import { EditableTable } from './EditableTable'
 import { MaybeCountField } from './MaybeCountField'
 import { priceColumns } from './price-columns'
+import { RowsInOut } from './rows/RowsInOut'
+import { stockRows } from './rows/stock-rows'
+import { useRowsFor } from './rows/use-rows-for'
 
 /** A usual bar to start from; typed over. */
 const FIRST_BAR_MM = 3000
@@ -20,6 +23,8 @@ export function StockTable() {
   const first = useApp((state) => state.design.channels[0]?.profileId)
   const today = useApp((state) => state.on)
   const edit = useEdit()
+  const workshop = useApp((state) => state.workshop)
+  const rowsFor = useRowsFor()
   const say = useSay()
   const { profiles } = useOffered()
   const profileId = first ?? profiles[0]?.id
@@ -53,6 +58,7 @@ export function StockTable() {
           </button>
         )
       }
+      below={<RowsInOut what="stock" table={stockRows(workshop, profiles, rowsFor)} rowsFor={rowsFor} />}
       columns={[
         {
           head: 'Profile',
