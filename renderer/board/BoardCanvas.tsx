@@ -12,6 +12,7 @@ import {
   paintMassCentre,
   paintSillDimensions
 } from './paint/overlay'
+import { paintPinned } from './paint/pinned'
 import { paintRulers } from './paint/rulers'
 import { paintSill, paintWindow } from './paint/sill'
 import { useInk } from './paint/use-ink'
@@ -21,9 +22,11 @@ import { pictureMaker } from './pictures'
 export function BoardCanvas() {
   const ink = useInk()
   const plan = useLivePlan()
-  const { size, scale, gesture, live } = useStore(boardStore)
+  const { size, scale, gesture, live, pinFrom } = useStore(boardStore)
   const channels = useApp((state) => state.design.channels)
   const sill = useApp((state) => state.design.sill)
+  const dimensions = useApp((state) => state.design.dimensions)
+  const notes = useApp((state) => state.design.notes)
   const shows = useApp((state) => state.workshop.shows)
   const selection = useApp((state) => state.selection)
   const canopies = useApp((state) => state.view.canopies)
@@ -76,6 +79,7 @@ export function BoardCanvas() {
               paintChannelDimensions(ctx, scale, only, shows, ink)
               paintHandles(ctx, scale, only, ink)
             }
+            paintPinned(ctx, scale, { channels, dimensions, notes, pinFrom }, plan.sill, shows, ink)
             if (pictures.length > 0) paintMassCentre(ctx, scale, plan.load.centre, ink)
             paintGesture(ctx, scale, { gesture, live, size }, shows, ink)
             paintRulers(ctx, scale, size, shows.units, ink)

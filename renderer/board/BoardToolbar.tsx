@@ -41,6 +41,13 @@ export function BoardToolbar() {
           act={() => look({ tool: 'channel' })}
         />
         <ToolButton icon="site" label="Put in sites" pressed={tool === 'site'} act={() => look({ tool: 'site' })} />
+        <ToolButton
+          icon="measure"
+          label="Pin a dimension"
+          pressed={tool === 'measure'}
+          act={() => look({ tool: 'measure', said: 'Click two things to pin a dimension between them' })}
+        />
+        <ToolButton icon="pin" label="Pin a note" pressed={tool === 'note'} act={() => look({ tool: 'note' })} />
         <ToolButton icon="hand" label="Pan" pressed={tool === 'hand'} act={() => look({ tool: 'hand' })} />
       </fieldset>
       <fieldset className="button-row" aria-label="What is chosen">

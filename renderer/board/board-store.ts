@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla'
+import type { Anchor } from '../../shared-model/design'
 import type { Extent, Point, Scale, Size } from './scale'
 import type { SnapLine } from './snapping'
 
@@ -59,6 +60,8 @@ export interface BoardState {
   readonly live: Live | null
   /** A figure typed while dragging; it sets the live one exactly. */
   readonly typed: string
+  /** The first of two things that a dimension is to be pinned between. */
+  readonly pinFrom: Anchor | null
 }
 
 export const boardStore = createStore<BoardState>(() => ({
@@ -67,5 +70,6 @@ export const boardStore = createStore<BoardState>(() => ({
   placed: false,
   gesture: null,
   live: null,
-  typed: ''
+  typed: '',
+  pinFrom: null
 }))

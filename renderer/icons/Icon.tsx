@@ -15,6 +15,8 @@ const DRAWN = {
   choose: <path d="M6 3l12 9-5.5 1L16 20l-2.5 1-3.2-7L6 17.5z" />,
   channel: <path d="M2.5 9h19v6h-19zM5 9v6M19 9v6" />,
   site: <path d="M12 5a7 7 0 100 14 7 7 0 000-14zM12 9v6M9 12h6" />,
+  measure: <path d="M4 5v14M20 5v14M4 12h16M2.5 13.5l3-3M18.5 13.5l3-3" />,
+  pin: <path d="M4 4h16v11H11l-5 5v-5H4zM8 8h8M8 11h5" />,
   hand: (
     <path d="M8 12V6a1.5 1.5 0 013 0v5M11 10.5V4.5a1.5 1.5 0 013 0V11M14 10.5V6a1.5 1.5 0 013 0v8c0 4-2 6.5-5.5 6.5S6.5 18 4.5 14c1.5-1.5 2.5-1 3.5.5" />
   ),

@@ -4,7 +4,7 @@ import { SHEET_PARTS, type SheetPart } from '../../shared-model/sheet'
 export const SCREENS = ['board', 'cuts', 'bench', 'materials', 'price', 'sheet', 'workshop'] as const
 export type Screen = (typeof SCREENS)[number]
 
-export const TOOLS = ['choose', 'channel', 'site', 'hand'] as const
+export const TOOLS = ['choose', 'channel', 'site', 'hand', 'measure', 'note'] as const
 export type Tool = (typeof TOOLS)[number]
 
 export type LightDark = 'system' | 'light' | 'dark'

@@ -69,8 +69,8 @@ const moveApplied = (
   },
   live:
     way === 'back'
-      ? { label: 'From the front edge', valueMm: gesture.start.yMm + dyMm, acrossMm: dxMm, way, lines }
-      : { label: 'From the sill’s left end', valueMm: gesture.start.xMm + dxMm, acrossMm: dyMm, way, lines },
+      ? { label: 'Near side, from the front edge', valueMm: gesture.start.yMm + dyMm, acrossMm: dxMm, way, lines }
+      : { label: 'Left side, from the sill’s left end', valueMm: gesture.start.xMm + dxMm, acrossMm: dyMm, way, lines },
   what: gesture.copy ? 'copy channels' : gesture.ids.length === 1 ? 'move a channel' : 'move channels'
 })
 

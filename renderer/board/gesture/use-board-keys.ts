@@ -117,6 +117,7 @@ export function useBoardKeys() {
         store.do.look({ said: next.said })
       } else if (event.key === 'Delete' || event.key === 'Backspace') deleteChosen(store)
       else if (event.key === 'Escape') {
+        boardStore.setState({ pinFrom: null })
         store.do.look({ tool: 'choose' })
         store.do.select(NOTHING)
       } else if (event.key === 'Enter')

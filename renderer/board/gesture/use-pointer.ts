@@ -4,6 +4,7 @@ import { chooseChannel, chooseSite, NOTHING, toggleChannel, toggleSite } from '.
 import { useAppStore } from '../../store/use-app'
 import { boardStore, type Gesture, type Live } from '../board-store'
 import { pick, touched } from '../pick'
+import { pinDimensionHere, pinNoteHere } from '../pinned/pin-here'
 import { addDrawnChannel, addSiteAt } from '../place-new'
 import { type Point, panned, toMm } from '../scale'
 import { type Applied, applied } from './apply'
@@ -84,6 +85,14 @@ export function usePointer() {
       }
       if (tool === 'site') {
         addSiteAt(store, planStore.getState().live, onSill)
+        return
+      }
+      if (tool === 'measure') {
+        pinDimensionHere(store, planStore.getState().live, onSill, TARGET_PX / scale.pxPerMm)
+        return
+      }
+      if (tool === 'note') {
+        pinNoteHere(store, onSill)
         return
       }
       start(

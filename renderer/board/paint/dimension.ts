@@ -23,9 +23,9 @@ export function paintDimension(
   to: Point,
   offset: number,
   text: string,
-  look: DimensionLook
+  look: DimensionLook,
+  upright = Math.abs(to.x - from.x) < Math.abs(to.y - from.y)
 ): void {
-  const upright = Math.abs(to.x - from.x) < Math.abs(to.y - from.y)
   const a = upright ? { x: from.x + offset, y: from.y } : { x: from.x, y: from.y + offset }
   const b = upright ? { x: from.x + offset, y: to.y } : { x: to.x, y: from.y + offset }
   const past = Math.sign(offset || 1) * 4

@@ -3,6 +3,7 @@ import { FitsPanel } from '../fits/FitsPanel'
 import { ChannelFields } from './ChannelFields'
 import { ChannelsFields } from './ChannelsFields'
 import { OpeningFields } from './OpeningFields'
+import { PinnedFields } from './PinnedFields'
 import { PlaceFields } from './PlaceFields'
 import { SillFields } from './SillFields'
 import { SiteFields } from './SiteFields'
@@ -28,6 +29,7 @@ export function BoardStrip() {
         {chosen.length > 1 ? <ChannelsFields channels={chosen} /> : null}
       </div>
       <SillFields open={chosen.length === 0} />
+      <PinnedFields />
       <WaterFields />
       <PlaceFields />
     </aside>
