@@ -2,6 +2,7 @@ import { proxy, type Remote, wrap } from 'comlink'
 import type { Design, Workshop } from '../../shared-model/design'
 import type { Plan } from '../../shared-model/plan'
 import type { LadderStep } from '../../shared-model/pricing'
+import type { SheetData } from '../../shared-model/sheet'
 import type { FitAsk, FoundFits, PlanWorkerApi, SheetWish, WrittenSheet } from '../workers/plan-worker'
 
 /** Work for the first full plan, shown at once, and for the search that tries to prove it; a unit is about a microsecond. */
@@ -24,6 +25,8 @@ export interface HeavyWorker {
   ) => Promise<void>
   readonly write: (plan: Plan, design: Design, workshop: Workshop, wish: SheetWish) => Promise<WrittenSheet>
   readonly fits: (asks: readonly FitAsk[], workshop: Workshop, on: string, mostMs: number) => Promise<FoundFits>
+  /** Writes a document that is plain data already. */
+  readonly pages: (sheet: SheetData, paper: 'letter' | 'a4') => Promise<Pick<WrittenSheet, 'pdf' | 'pages'>>
   readonly cancel: () => void
 }
 
@@ -67,7 +70,8 @@ export function heavyWorker(): HeavyWorker {
     fits: (asks, workshop, on, mostMs) => ask((api) => api.fits(asks, workshop, on, FIT_TRIES, mostMs)),
     ladder: (design, workshop, on, sizes, tell) =>
       ask((api) => api.ladder(design, workshop, on, sizes, FIRST_WORK, proxy(tell))),
-    write: (plan, design, workshop, wish) => ask((api) => api.write(plan, design, workshop, wish))
+    write: (plan, design, workshop, wish) => ask((api) => api.write(plan, design, workshop, wish)),
+    pages: (sheet, paper) => ask((api) => api.pages(sheet, paper))
   }
 }
 

@@ -4,7 +4,7 @@ import { type Fit, type FitWish, fits, notDominated } from '../../shared-model/f
 import { type CsvTable, csvTables } from '../../shared-model/paper'
 import { evaluate, type Plan } from '../../shared-model/plan'
 import { type LadderStep, ladderSteps } from '../../shared-model/pricing'
-import type { SheetPart } from '../../shared-model/sheet'
+import type { SheetData, SheetPart } from '../../shared-model/sheet'
 import { buildSheet } from '../../shared-model/sheet'
 import { batchAt } from './batch-at'
 
@@ -71,6 +71,12 @@ const api = {
     const sheet = buildSheet(plan, design, workshop, options)
     const { pdf, pages } = await writePdf(sheet, paper)
     return { pdf, pages, tables: csvTables(sheet) }
+  },
+
+  /** A document that is plain data already: labels, a quote. */
+  pages: async (sheet: SheetData, paper: 'letter' | 'a4'): Promise<Pick<WrittenSheet, 'pdf' | 'pages'>> => {
+    const { writePdf } = await import('./write-pdf')
+    return writePdf(sheet, paper)
   }
 }
 

@@ -6,6 +6,7 @@ import { PrintParts } from '../PrintParts'
 import { SheetParts } from '../SheetParts'
 import { Working } from '../Working'
 import { CutState } from './CutState'
+import { MarkBuilt } from './MarkBuilt'
 
 /** How the bars are cut, drawn to scale, and how good that is. */
 export default function CutsScreen() {
@@ -23,6 +24,7 @@ export default function CutsScreen() {
           {plan?.cuts.map((cut) => (
             <CutState key={cut.profileId} cut={cut} />
           ))}
+          <MarkBuilt />
           <SheetParts parts={['cuts', 'collars']} />
         </>
       ) : (

@@ -6,6 +6,7 @@ import { LengthField } from '../../fields/LengthField'
 import { MoneyField } from '../../fields/MoneyField'
 import { TextField } from '../../fields/TextField'
 import { Icon } from '../../icons/Icon'
+import { PrintLabels } from '../../paper-view/PrintLabels'
 import { useApp } from '../../store/use-app'
 import { useEdit } from '../../store/use-edit'
 import { useSay } from '../../store/use-say'
@@ -50,6 +51,7 @@ export function RackTable() {
           </button>
         )
       }
+      below={<PrintLabels offcuts={rack} label="Print labels for the rack" />}
       columns={[
         {
           head: 'Profile',
