@@ -16,25 +16,24 @@ const DENSE_CELLS = 1.5e6
 /** A step through the list costs as much as so many cells of the table. */
 const LIST_STEP = 8
 
-/** How many lengths up to the longest bar's some pieces add up to. */
+/** How many lengths up to the longest bar's some pieces add up to; counted no further than matters. */
 const reachedLengths = (grown: Grown, longest: number): number => {
-  const reached = new Uint8Array(longest + 1)
-  reached[0] = 1
-  let count = 1
+  const isReached = new Uint8Array(longest + 1)
+  const reached = [0]
   for (let kind = 0; kind < grown.kinds; kind++) {
     const size = grown.size[kind] ?? 1
-    let left = Math.min(grown.qty[kind] ?? 0, Math.floor(longest / size))
-    for (let n = 1; left > 0; n *= 2) {
-      const length = size * Math.min(n, left)
-      left -= n
-      for (let w = longest; w >= length; w--) {
-        if (reached[w] === 0 && reached[w - length] === 1) {
-          reached[w] = 1
-          count++
-        }
+    const qty = grown.qty[kind] ?? 0
+    const before = reached.length
+    for (let at = 0; at < before; at++) {
+      let length = reached[at] ?? 0
+      for (let n = 0; n < qty && length + size <= longest; n++) {
+        length += size
+        if (isReached[length] === 1) continue
+        isReached[length] = 1
+        reached.push(length)
       }
     }
-    if (count * LIST_STEP > longest) break
+    if (reached.length * LIST_STEP > longest) break
   }
-  return count
+  return reached.length
 }

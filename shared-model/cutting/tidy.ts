@@ -10,8 +10,9 @@ interface Bar {
   pieces: number[]
 }
 
-const MOST_SUMS = 4000
-const MOST_PASSES = 60
+const MOST_SUMS = 1500
+/** Pairs of bars that are tried, so that a large batch is tidied as fast as a small one. */
+const MOST_TRIES = 200
 const MOST_BARS = 300
 
 export const tidied = (instance: CutInstance, patterns: readonly CutPattern[]): CutPattern[] => {
@@ -23,7 +24,7 @@ export const tidied = (instance: CutInstance, patterns: readonly CutPattern[]): 
   )
   if (bars.length > MOST_BARS) return [...patterns]
   mergeBars(instance, bars)
-  for (let pass = 0; pass < MOST_PASSES; pass++) if (!lengthenOffcut(instance, bars)) break
+  for (let tries = MOST_TRIES; tries > 0; ) tries = lengthenOffcut(instance, bars, tries)
   return gathered(bars)
 }
 
@@ -71,13 +72,15 @@ const mergeBars = (instance: CutInstance, bars: Bar[]): void => {
 const isTied = (instance: CutInstance, pieces: readonly number[]): boolean =>
   pieces.some((demand) => (instance.demand[demand]?.lotGroup ?? null) !== null)
 
-/** Fills another bar as far as it goes from the bar with the longest leftover; true when that leftover grew. */
-const lengthenOffcut = (instance: CutInstance, bars: Bar[]): boolean => {
+/** Fills another bar as far as it goes from the bar with the longest leftover; says how many tries remain, 0 when none helps. */
+const lengthenOffcut = (instance: CutInstance, bars: Bar[], tries: number): number => {
+  let left = tries
   let longest: Bar | null = null
   for (const bar of bars) if (longest === null || leftOf(instance, bar) > leftOf(instance, longest)) longest = bar
-  if (longest === null) return false
+  if (longest === null) return 0
   for (const other of bars) {
     if (other === longest || leftOf(instance, other) === 0) continue
+    if (left-- <= 0) return 0
     const pool = [...other.pieces, ...longest.pieces]
     if (isTied(instance, pool)) continue
     const taken = fullest(instance, pool, usableOf(instance, other.stock) + instance.kerf)
@@ -90,9 +93,9 @@ const lengthenOffcut = (instance: CutInstance, bars: Bar[]): boolean => {
     if (costOf(instance, fuller) + costOf(instance, emptier) > before) continue
     other.pieces = fuller.pieces
     longest.pieces = emptier.pieces
-    return true
+    return left
   }
-  return false
+  return 0
 }
 
 /** The places of the pieces that fill the room best; null when there are too many sums to look at. */
