@@ -16,6 +16,7 @@ import { paintPinned } from './paint/pinned'
 import { paintRulers } from './paint/rulers'
 import { paintSill, paintWindow } from './paint/sill'
 import { useInk } from './paint/use-ink'
+import { boardStage } from './picture/board-stage'
 import { pictureMaker } from './pictures'
 
 /** The sill from above, to scale. What rests is on a layer of its own; what moves is drawn over it. */
@@ -52,7 +53,7 @@ export function BoardCanvas() {
   }, [size.width])
   if (size.width === 0) return null
   return (
-    <Stage width={size.width} height={size.height} listening={false}>
+    <Stage ref={boardStage} width={size.width} height={size.height} listening={false}>
       <Layer listening={false}>
         <Shape
           sceneFunc={(context) => {

@@ -1,5 +1,6 @@
 import { useCallback, useState } from 'react'
 import { newDesign } from '../../shared-model/design'
+import { PictureItems } from '../board/picture/PictureItems'
 import { useServices } from '../documents/use-documents'
 import type { RecentFile } from '../host/host'
 import { Icon } from '../icons/Icon'
@@ -38,6 +39,8 @@ export function FileMenu() {
       <button type="button" className="button plain" onClick={() => void documents.save(true)}>
         Save as… <kbd>Ctrl Shift S</kbd>
       </button>
+      <hr />
+      <PictureItems />
       <hr />
       {DEMO_CHOICES.map((demo) => (
         <button key={demo.id} type="button" className="button plain" onClick={() => void documents.start(demo.pair())}>

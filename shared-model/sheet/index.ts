@@ -31,3 +31,4 @@ export type {
 } from './sheet-data'
 export { SHEET_PARTS } from './sheet-data'
 export { shifted } from './shifted'
+export { sillDrawing } from './sill-drawing'

@@ -4,6 +4,7 @@ import { levelDimension, uprightDimension } from './dimension-lines'
 import { circle, type Drawing, line, point, polygon, rect, type Shape, text } from './drawing'
 import { textWidthMm } from './lettering'
 import type { Built } from './named'
+import { pinnedShapes } from './pinned-shapes'
 import type { Printed } from './printed'
 import { scaleThatFits } from './scale'
 
@@ -48,6 +49,7 @@ export const sillPicture = (plan: Plan, design: Design, built: readonly Built[],
       ),
       text(x(obstacle.xMm) + 1, y(obstacle.yMm + obstacle.depthMm) + 3.6, obstacle.name, { sizePt: 8 })
     ]),
+    ...pinnedShapes(plan, design, x, y, right, show),
     ...levelDimension(left, right, front + frontMm + 9, front, show.length(lengthMm)),
     ...uprightDimension(topMm, front, right + 16, right + 11.5, show.length(depthMm))
   ]

@@ -1,6 +1,7 @@
 import { type Channel, type ChannelLayout, direction, type Outline, pointOnSill } from '../../../shared-model/layout'
 import { type Scale, xPx, yPx } from '../scale'
 import { type Ink, lettering } from './ink'
+import { paintLock } from './lock'
 
 export interface ChannelPicture {
   readonly channel: Channel
@@ -94,6 +95,10 @@ function paintHole(
     ctx.beginPath()
     ctx.rect(x - radius - 2, y - radius - 2, 2 * radius + 4, 2 * radius + 4)
     ctx.stroke()
+  }
+  if (picture.channel.sites.some((site) => site.id === hole.id && site.locked)) {
+    const off = Math.max(radius, rim) * Math.SQRT1_2
+    paintLock(ctx, x + off, y + off, ink)
   }
   if (chosen) {
     ctx.beginPath()

@@ -44,11 +44,14 @@ export function paintPinned(
 /** A dot at the place, a short leader and the words. */
 function paintNote(ctx: Ctx, scale: Scale, note: PinnedNote, ink: Ink): void {
   const { x, y } = toPx(scale, note.xMm, note.yMm)
-  const at = { x: x + 14 * ink.size, y: y - 18 * ink.size }
   ctx.font = lettering(ink, 12)
   ctx.textAlign = 'left'
   ctx.textBaseline = 'middle'
   const width = ctx.measureText(note.text).width + 10
+  const leads = 14 * ink.size
+  const roomPx = ctx.canvas.width / Math.max(1, ctx.getTransform().a)
+  const left = x + leads + width > roomPx ? x - leads - width : x + leads
+  const at = { x: left, y: y - 18 * ink.size }
   const height = 18 * ink.size
   ctx.strokeStyle = ink.text
   ctx.fillStyle = ink.text
@@ -56,7 +59,7 @@ function paintNote(ctx: Ctx, scale: Scale, note: PinnedNote, ink: Ink): void {
   ctx.setLineDash([])
   ctx.beginPath()
   ctx.moveTo(x, y)
-  ctx.lineTo(at.x, at.y)
+  ctx.lineTo(left > x ? left : left + width, at.y)
   ctx.stroke()
   ctx.beginPath()
   ctx.arc(x, y, 2.5, 0, 2 * Math.PI)
