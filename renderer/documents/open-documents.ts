@@ -4,6 +4,7 @@ import { problemText } from '../plan/wording'
 import { type FileState, isUnsaved } from '../store/files'
 import type { Pair } from '../store/history'
 import type { AppStore } from '../store/store'
+import { readNewer } from './read-newer'
 
 /** What opening, saving and starting anew do to the store; one place for the question about unsaved changes. */
 export interface Documents {
@@ -31,7 +32,8 @@ export function documents(
 
   const save = async (as = false): Promise<boolean> => {
     const { design, files } = store.getState()
-    const name = files.designFile?.name ?? fileName(design.title, 'design')
+    const own = files.designFile?.name ?? fileName(design.title, 'design')
+    const name = files.readOnly ? copyName(own) : own
     const wish = {
       kind: 'design',
       file: as || files.readOnly ? null : files.designFile,
@@ -65,6 +67,13 @@ export function documents(
   const take = async (file: OpenedFile): Promise<void> => {
     const parsed = parseDesignText(file.text)
     if (!parsed.ok) {
+      const newer = readNewer(file.text, parsed.problem)
+      if (newer !== null) {
+        show({ design: newer.design, workshop: store.getState().workshop }, file.file, true)
+        store.do.setFiles({ readOnly: true })
+        tell(newerText(file.file.name))
+        return
+      }
       const { shows } = store.getState().workshop
       const reasons = parsed.problem.slice(0, 3).map((problem) => problemText(problem, shows))
       tell(`${file.file.name} cannot be opened. ${reasons.join(' ')}`)
@@ -125,6 +134,12 @@ export const fileName = (title: string, kind: 'design' | 'workshop'): string => 
     .toLowerCase()
   return `${plain === '' ? kind : plain}.${kind}.json`
 }
+
+/** A name beside the file's own, so that a file for reading only is not written over by a slip. */
+const copyName = (name: string): string => `${name.replace(/(\.design)?\.json$/, '')}-copy.design.json`
+
+const newerText = (name: string): string =>
+  `${name} was written by a newer version of this program. It is open for reading: what is new in it is not shown, and the file is never written over. Save writes a copy.`
 
 export const hostText = (problem: HostProblem): string => {
   switch (problem.code) {
