@@ -3,7 +3,6 @@ export type { Demo } from './demos/demos'
 export { DEMOS } from './demos/demos'
 export type { Anchor, Design, PartsUsed, PinnedDimension, PinnedNote, Place, YesNo } from './design'
 export { DESIGN_SCHEMA } from './design'
-export { MOST_DEPTH, MOST_VALUES } from './document-caps'
 export type { ChannelChanges, NewChannel } from './edits/channel-edits'
 export {
   addChannel,
@@ -33,8 +32,7 @@ export {
   changeSaw,
   copySeat,
   deleteSeat,
-  keepPart,
-  renameSeat
+  keepPart
 } from './edits/seat-edits'
 export {
   addObstacle,
@@ -96,4 +94,3 @@ export { printDesign, printWorkshop } from './print'
 export type { DesignProblemCodes, DocumentProblem } from './problem'
 export { applyFix, setDesignField, setWorkshopField } from './set-field'
 export type { Shows, Workshop } from './workshop'
-export { WORKSHOP_SCHEMA } from './workshop'

@@ -1,7 +1,4 @@
 export type { FindingCodes, PlanFinding, PlanFindingCodes, PlanProblem, ProblemCodes } from './codes'
 export type { EvaluateOptions } from './evaluate'
 export { evaluate } from './evaluate'
-export { piecesOf } from './pieces'
 export type { ChannelPlan, Plan } from './plan'
-export { PLAN_SCHEMA } from './plan'
-export { feedPartId, fittingPart } from './to-bill'

@@ -1,5 +1,5 @@
 export type { Crossing } from './break-even'
-export { breakEven, breakEvenCrossings, MOST_CROSSING_UNITS, marginOfSafety } from './break-even'
+export { breakEven, breakEvenCrossings, marginOfSafety } from './break-even'
 export type {
   PricingFinding,
   PricingFindingCodes,
@@ -9,7 +9,7 @@ export type {
 } from './codes'
 export { grossFromYield } from './gross-from-yield'
 export type { LadderEvaluation } from './ladder'
-export { LADDER_SIZES, ladder, ladderProblem, ladderStep, ladderSteps } from './ladder'
+export { LADDER_SIZES, ladder, ladderSteps } from './ladder'
 export { learningAverage, learningUnit } from './learning'
 export { markupAndMargin, priceFromMarkup, targetCost } from './markup-and-margin'
 export { jobUnitCost, overheadRate } from './overhead-rate'
@@ -36,9 +36,7 @@ export type { Quote, QuoteInput, QuoteItem } from './quote'
 export { quote } from './quote'
 export { netFromGross, salesTax } from './sales-tax'
 export type { ParcelSetup, PricingSetup, WayOfSelling } from './selling'
-export { sensitivity } from './sensitivity'
 export { toolWear } from './tool-wear'
 export type { CostInput } from './unit-cost'
 export { unitCost } from './unit-cost'
 export type { WayInput } from './way-price'
-export { wayPrice } from './way-price'

@@ -1,15 +1,13 @@
 import type { OperationKind } from '../bench'
 import type { NeedKind } from '../bill'
-import type { Caution, SignalWord } from '../cautions'
+import type { Caution } from '../cautions'
 import type { CutToolKind } from '../cutting'
-import type { Place } from '../design'
-import type { OpeningKind, ServiceOpening } from '../layout'
+import type { OpeningKind } from '../layout'
 import type { MaterialId } from '../materials'
 import type { Severity } from '../outcome'
-import type { ClosureKind, JointMethod } from '../parts'
 import type { SensitivityInput } from '../pricing'
 import type { Stage } from '../reservoir'
-import type { Hold, StackItem } from '../seating'
+import type { Hold } from '../seating'
 import type { Grade } from '../sources'
 import type { Say } from './say'
 
@@ -34,13 +32,6 @@ export const STAGE_NAMES: Names<Stage> = {
   full: 'Full grown'
 }
 
-export const STACK_NAMES: Names<StackItem['kind']> = {
-  riser: 'Riser',
-  collar: 'Collar',
-  cup: 'Cup',
-  'plant-collar': 'Plant collar'
-}
-
 export const OPERATION_NAMES: Names<OperationKind> = {
   mark: 'Mark lengths',
   cut: 'Cut to length',
@@ -63,14 +54,6 @@ export const OPERATION_NAMES: Names<OperationKind> = {
   pack: 'Pack'
 }
 
-export const SIGNAL_WORD_MEANINGS: Names<SignalWord> = {
-  DANGER: 'Will cause death or serious injury if not avoided.',
-  WARNING: 'Could cause death or serious injury if not avoided.',
-  CAUTION: 'Could cause minor or moderate injury if not avoided.',
-  NOTICE: 'About damage or quality, not injury.',
-  'SAFETY INSTRUCTIONS': 'How to work safely.'
-}
-
 export const OPENING_NAMES: Names<OpeningKind> = {
   'fill-port': 'Fill port',
   overflow: 'Overflow',
@@ -78,31 +61,6 @@ export const OPENING_NAMES: Names<OpeningKind> = {
   'level-sight': 'Level sight',
   vent: 'Vent',
   plug: 'Plug'
-}
-
-export const FACE_NAMES: Names<ServiceOpening['face']> = {
-  top: 'top',
-  front: 'front',
-  back: 'back',
-  bottom: 'bottom',
-  'datum-end': 'datum end',
-  'far-end': 'far end'
-}
-
-export const CLOSURE_NAMES: Names<ClosureKind> = {
-  'slip-cap': 'slip-over cap',
-  'glued-plate': 'glued plate',
-  plug: 'plug',
-  'moulded-cap': 'moulded cap'
-}
-
-export const JOINT_NAMES: Names<JointMethod> = {
-  'solvent-cement': 'solvent cement',
-  'silicone-neutral': 'neutral-cure silicone',
-  'silicone-acetoxy': 'acetoxy silicone',
-  gasket: 'gasket',
-  'push-fit': 'push fit',
-  tape: 'tape'
 }
 
 export const MATERIAL_NAMES: Names<MaterialId> = {
@@ -173,16 +131,6 @@ export const SENSITIVITY_NAMES: Names<SensitivityInput> = {
   'tax-share': 'Tax',
   'batch-fee': 'Fee for the batch'
 }
-
-export const WINDOW_NAMES: Names<Place['windowOpens']> = {
-  inward: 'inward',
-  outward: 'outward',
-  slides: 'slides',
-  fixed: 'does not open',
-  unknown: 'not known'
-}
-
-export const YES_NO_NAMES: Names<Place['children']> = { yes: 'yes', no: 'no', unknown: 'not known' }
 
 /** A caution's text with its figures put in, in the reader's units. */
 export const cautionText = ({ text, figures }: Pick<Caution, 'text' | 'figures'>, say: Say): string =>

@@ -37,9 +37,6 @@ export const copySeat = (design: Design, seatId: string, name: string): Edited<D
   return ok({ ...design, seats: [...design.seats, { ...seat, id: nextId('seat', design.seats), name }] })
 }
 
-export const renameSeat = (design: Design, seatId: string, name: string): Edited<Design> =>
-  withSeat(design, seatId, (seat) => ({ ...seat, name }))
-
 export const changeSaw = (design: Design, seatId: string, saw: HoleSaw): Edited<Design> =>
   withSeat(withPart(design, 'saws', saw), seatId, (seat) => ({ ...seat, sawId: saw.id }))
 
