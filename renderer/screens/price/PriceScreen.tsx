@@ -12,6 +12,7 @@ import { BatchField } from './BatchField'
 import { BatchLadder } from './BatchLadder'
 import { CostBreakdown } from './CostBreakdown'
 import { PricingFields } from './PricingFields'
+import { QuotePart } from './QuotePart'
 import { Sensitivities } from './Sensitivities'
 import { WaysFields } from './WaysFields'
 import { WaysTable } from './WaysTable'
@@ -52,6 +53,7 @@ export default function PriceScreen() {
         </div>
       )}
       {has ? <BatchLadder /> : null}
+      {has ? <QuotePart /> : null}
       <WaysFields />
       <PricingFields />
     </Page>
