@@ -68,17 +68,17 @@ export const search = (ask: SearchAsk): SearchEnd => {
   const stuck: Part[] = []
   let searched = false
 
-  const solveIn = (least: Float64Array, most: Float64Array): { infeasible: boolean } => {
+  const solveIn = (least: Float64Array, most: Float64Array, toTheEnd: boolean): { infeasible: boolean } => {
     for (let kind = 0; kind < grown.kinds; kind++) master.setQty(kind, grown.qty[kind] ?? 0)
     master.setBox(least, most)
     master.shutImproper()
     const result = master.solve(bestCost() - step + 1e-6, (objective, bound) => {
-      return roundUp(bound - 1e-6, step) >= roundUp(objective - 1e-3, step)
+      return !toTheEnd && roundUp(bound - 1e-6, step) >= roundUp(objective - 1e-3, step)
     })
     return { infeasible: result.uncovered > 1e-4 }
   }
   const weigh = (least: Float64Array, most: Float64Array): void => {
-    const { infeasible } = solveIn(least, most)
+    const { infeasible } = solveIn(least, most, false)
     const { bound, part: shown } = safeBound(master, instance, ask.scale, ask.lotOfGroup)
     const bars = new Float64Array(grown.stock.length)
     for (const { pattern, value } of master.uses()) bars[pattern.stock] = (bars[pattern.stock] ?? 0) + value
@@ -102,7 +102,8 @@ export const search = (ask: SearchAsk): SearchEnd => {
   const tryCover = (part: Part, work: number, most: number, pool: boolean): boolean => {
     const { highs } = ask
     if (highs === null) return false
-    solveIn(part.least, part.most)
+    // The sharper the bound, the fewer the patterns that can matter.
+    solveIn(part.least, part.most, true)
     const to = bestCost() - step
     const patterns = pool ? cheapestPatterns(master, most) : patternsWithin(master, to, most, meter.part(work))
     if (patterns === null) return false
