@@ -31,7 +31,7 @@ export function FigureField({ figure, partName, path, value, evidence, measure }
         <button
           type="button"
           className="button"
-          aria-label={`${figure.label} of ${partName} was measured and is right`}
+          aria-label={`Measured, it is so: ${figure.label} of ${partName}`}
           onClick={() => measure(value)}
         >
           Measured, it is so
