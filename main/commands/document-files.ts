@@ -1,4 +1,12 @@
-import { type Design, type Parsed, parseDesignText, parseWorkshopText, type Workshop } from '../../shared-model/design'
+import {
+  type Design,
+  type DocumentProblem,
+  type Parsed,
+  parseDesignText,
+  parseWorkshopText,
+  type Workshop
+} from '../../shared-model/design'
+import { problemText } from '../../shared-model/words'
 import { readDocument } from '../files/read-document'
 
 export type ReadFile<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: string }
@@ -17,20 +25,12 @@ const readFileAs = async <T>(path: string, parse: (text: string) => Parsed<T>): 
   const more = parsed.problem.length > 1 ? ` (and ${parsed.problem.length - 1} more)` : ''
   return {
     ok: false,
-    problem: first === undefined ? `${path}: cannot be used` : `${path}: ${problemLine(first)}${more}`
+    problem: first === undefined ? `${path}: cannot be used` : `${path}: ${placed(first)}${more}`
   }
 }
 
-const problemLine = (problem: {
-  readonly code: string
-  readonly figures: object
-  readonly where?: { readonly field?: string }
-}): string => {
-  const figures = Object.entries(problem.figures).map(([name, value]) => `${name} ${String(value)}`)
-  const field = problem.where?.field
-  return [
-    ...(field === undefined ? [] : [`${field}:`]),
-    problem.code.replace(/-/g, ' '),
-    ...(figures.length === 0 ? [] : [`(${figures.join(', ')})`])
-  ].join(' ')
+/** The words for a problem, the field's path before them where it has one. */
+const placed = (problem: DocumentProblem): string => {
+  const { field } = { field: '', ...problem.figures }
+  return field === '' ? problemText(problem) : `${field}: ${problemText(problem)}`
 }

@@ -23,7 +23,7 @@ export const PAGE_HEADERS: Readonly<Record<string, string>> = {
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
-  'Permissions-Policy': 'camera=(), geolocation=(), microphone=(), usb=(), serial=(), bluetooth=(), payment=()'
+  'Permissions-Policy': 'camera=(), geolocation=(), microphone=(), usb=(), serial=(), payment=()'
 }
 
 const CONTENT_TYPES: Readonly<Record<string, string>> = {

@@ -5,16 +5,12 @@ import type { PartsProblemCodes } from '../parts'
 import type { ProfileProblemCodes } from '../profile'
 import type { UnitsProblemCodes } from '../units'
 import { fieldPlace } from './field-name'
+import type { Say } from './say'
 import { counted, put, spaced, type Wording } from './wording'
 
 export const RANGE_WORDS: Wording<RangeProblemCodes> = {
-  'out-of-range': ({ what, value, least, most }, say) => {
-    const said = what.endsWith('Mm') ? say.fine : (figure: number) => say.number(figure)
-    return put(
-      `${capital(fieldPlace(what))} is out of range`,
-      `It is ${said(value)}; it must be ${said(least)} to ${said(most)}.`
-    )
-  },
+  'out-of-range': ({ what, value, least, most }, say) =>
+    put(`${capital(fieldPlace(what))} is out of range`, within(what, value, least, most, say)),
   'not-finite': ({ what }) => put(`${capital(fieldPlace(what))} is not a number`, 'Enter a number.')
 }
 
@@ -105,45 +101,52 @@ export const DESIGN_WORDS: Wording<DesignProblemCodes> = {
   'schema-newer': ({ found, known }) =>
     put(
       'The file comes from a newer version of the program',
-      `It has schema ${found}; this version knows up to ${known}. It can be looked at, but not saved.`
+      `It has schema ${found}; this version knows up to ${known}. It is not written over: what is saved is a copy.`
     ),
   'schema-unknown': ({ found, known }) =>
     put('The file does not say what it is', `Its schema is ${found}; expected 1 to ${known}.`),
-  'field-missing': ({ field, wanted }) => put(`${field} is missing`, `Expected: ${wanted}.`),
+  'field-missing': ({ field, wanted }) => put(`${place(field)} is missing`, `Expected: ${wanted}.`),
   'field-wrong-type': ({ field, wanted, got }) =>
     put(
-      field === '' ? 'The document is not one' : `${field} is not what it should be`,
+      field === '' ? 'The document is not one' : `${place(field)} is not what it should be`,
       `Expected ${wanted}, found ${got}.`
     ),
   'field-not-finite': ({ field, least, most }, say) =>
-    put(`${field} is not a number`, `It must be ${say.number(least)} to ${say.number(most)}.`),
+    put(`${place(field)} is not a number`, `It must be ${say.number(least)} to ${say.number(most)}.`),
   'field-out-of-range': ({ field, value, least, most }, say) =>
-    put(
-      `${field} is out of range`,
-      `It is ${say.number(value)}; it must be ${say.number(least)} to ${say.number(most)}.`
-    ),
+    put(`${place(field)} is out of range`, within(field, value, least, most, say)),
   'field-not-whole': ({ field, value }, say) =>
-    put(`${field} must be a whole number`, `It is ${say.number(value, 4)}.`),
+    put(`${place(field)} must be a whole number`, `It is ${say.number(value, 4)}.`),
   'field-not-one-of': ({ field, value, allowed }) =>
-    put(`${field} is none of the choices`, `Found ${value}; allowed: ${allowed}.`),
+    put(`${place(field)} is none of the choices`, `Found ${value}; allowed: ${allowed}.`),
   'field-malformed': ({ field, value, wanted }) =>
-    put(`${field} is not written as it should be`, `Found “${value}”; wanted: ${wanted}.`),
-  'text-too-long': ({ field, length, most }) => put(`${field} is too long`, `${length} characters; at most ${most}.`),
+    put(`${place(field)} is not written as it should be`, `Found “${value}”; wanted: ${wanted}.`),
+  'text-too-long': ({ field, length, most }) =>
+    put(`${place(field)} is too long`, `${length} characters; at most ${most}.`),
   'count-out-of-range': ({ field, count, least, most }) =>
-    put(`${field} holds ${count < least ? 'too few' : 'too many'}`, `${count}; from ${least} to ${most} are allowed.`),
-  'id-twice': ({ field, id }) => put(`${id} stands twice`, `In ${field}: each must have a name of its own.`),
-  'reference-dangling': ({ field, id, wanted }) =>
-    put(`${field} names a ${wanted} that is not there`, `There is no ${id}.`),
-  'sizes-disagree': ({ field, value, least, most }, say) =>
     put(
-      `${field} contradicts another size`,
-      `It is ${say.number(value)}; it must be ${say.number(least)} to ${say.number(most)}.`
+      `${place(field)} holds ${count < least ? 'too few' : 'too many'}`,
+      `${count}; from ${least} to ${most} are allowed.`
     ),
+  'id-twice': ({ field, id }) =>
+    put(`${id} stands twice`, `In ${fieldPlace(field)}: each must have a name of its own.`),
+  'reference-dangling': ({ field, id, wanted }) =>
+    put(`${place(field)} names a ${wanted} that is not there`, `There is no ${id}.`),
+  'sizes-disagree': ({ field, value, least, most }, say) =>
+    put(`${place(field)} contradicts another size`, within(field, value, least, most, say)),
   'edit-not-found': ({ what, id }) => put(`There is no ${spaced(what)} ${id}`),
   'edit-in-use': ({ what, id, uses }) =>
     put(`${capital(what)} ${id} is in use`, `By ${counted(uses, 'site')}; change those first.`),
   'edit-no-room': ({ wanted, room }, say) =>
     put('There is not enough room', `${say.length(wanted)} is needed, there is ${say.length(room)}.`)
+}
+
+const place = (field: string): string => capital(fieldPlace(field))
+
+/** A value and both its bounds, lengths in the reader's unit. */
+const within = (field: string, value: number, least: number, most: number, say: Say): string => {
+  const said = field.endsWith('Mm') ? say.fine : (figure: number) => say.number(figure)
+  return `It is ${said(value)}; it must be ${said(least)} to ${said(most)}.`
 }
 
 const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1)

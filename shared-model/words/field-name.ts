@@ -1,7 +1,7 @@
 /** A field's name as words: `rimOutsideMm` → `rim outside`. */
 export const fieldName = (field: string): string =>
   (field.split('.').at(-1) ?? field)
-    .replace(/(Mm|Ml|Minor|Percent|Share|Celsius|MsPerCm|Kg|G|S)$/, '')
+    .replace(/(Id|Mm|Ml|Minor|Percent|Share|Celsius|MsPerCm|Kg|G|S)$/, '')
     .replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`)
     .trim()
 

@@ -21,7 +21,8 @@ const ROWS: readonly { readonly name: string; readonly of: (way: WayPrice, say: 
   },
   {
     name: 'Margin of safety',
-    of: (way, say) => (way.safetyShare === null ? 'none' : say.share(way.safetyShare))
+    of: (way, say) =>
+      way.safetyShare === null || way.safetyShare < 0 ? 'none: too few made' : say.share(way.safetyShare)
   }
 ]
 
