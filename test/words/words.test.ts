@@ -48,7 +48,7 @@ describe('words for findings and problems', () => {
     const parsed = parseDesign({ ...DEMOS[0]?.design, quantity: 0 })
     if (parsed.ok) throw new Error('it should not pass')
     expect(parsed.problem.map((problem) => problemText(problem))).toEqual([
-      'quantity is out of range. It is 0; it must be 1 to 1000.'
+      'Quantity is out of range. It is 0; it must be 1 to 1000.'
     ])
   })
 
