@@ -24,7 +24,7 @@ const malformed = [
   {
     name: 'negative.json',
     text: text.replace('"lengthMm": 700', '"lengthMm": -700'),
-    says: /negative\.json cannot be opened\..*-700.*20 to 12000/
+    says: /negative\.json cannot be opened\..*-700 mm.*20 mm to 12000 mm/
   },
   {
     name: 'no-seat.json',

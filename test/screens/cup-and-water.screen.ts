@@ -23,14 +23,22 @@ function figuresOf(design: Design) {
   const water = channels[0]?.water
   return {
     solution: say.volume(water?.litres ?? 0),
-    gap: say.fine(water?.leastGapMm ?? 0),
+    gap: gapSaid(water?.leastGapMm ?? 0),
     filled: say.mass(load.filledG)
   }
 }
 
+/** A cup that stands in the solution has no gap: how deep it stands is said instead. */
+const gapSaid = (gapMm: number): string => {
+  const said = say.length(Math.abs(gapMm))
+  if (said === say.length(0)) return 'none, the cup touches'
+  return gapMm < 0 ? `${said} deep` : said
+}
+
 async function figuresShown(page: Page) {
-  const { Solution: solution, 'Air gap': gap } = await figuresIn(section(page).locator('dl').first())
-  return { solution, gap, filled: (await totals(page)).Filled }
+  const shown = await figuresIn(section(page).locator('dl').first())
+  const { Solution: solution, 'Air gap': gap, 'Cup in solution': stands } = shown
+  return { solution, gap: gap ?? stands, filled: (await totals(page)).Filled }
 }
 
 test('another cup in a seat brings other saws, another drawing of the seat and other findings', async () => {

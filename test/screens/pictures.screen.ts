@@ -6,7 +6,6 @@ import { openDemo, openRoom, planSettled, ROOMS, sheetDrawn } from './acts'
 import { benchForTests } from './page'
 
 const bench = benchForTests()
-const wanted = process.env.SILLWRIGHT_PICTURES !== undefined
 const folder = fileURLToPath(new URL('./pictures/', import.meta.url))
 
 /** File names of the rooms; `board` and `sheet` stand in the README. */
@@ -20,7 +19,7 @@ const FILES: Readonly<Record<(typeof ROOMS)[number], string>> = {
   Workshop: 'workshop'
 }
 
-test.runIf(wanted)('a picture of each main screen', async () => {
+test('a picture of each main screen', async () => {
   await mkdir(folder, { recursive: true })
   const { page, complaints } = await bench.open({ width: 1440, height: 900, colours: 'light' })
   await page.screenshot({ path: `${folder}start.png` })

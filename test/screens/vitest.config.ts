@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     root: new URL('../..', import.meta.url).pathname,
     include: ['test/screens/**/*.screen.ts'],
+    // Pictures for the documents are taken only when they are asked for.
+    exclude: process.env.SILLWRIGHT_PICTURES === undefined ? ['test/screens/pictures.screen.ts'] : [],
     testTimeout: 180_000,
     hookTimeout: 60_000,
     // One browser for all files: two cores do not draw two boards faster.
