@@ -34,7 +34,7 @@ export const markAsBuilt = ({ rack, cuts, from, on }: BuiltJob): BuiltRack => {
   const added: Offcut[] = []
   for (const bar of cutBars) {
     if (!bar.keep || bar.pieces.length === 0) continue
-    const id = freshId(`${from} ${on} ${bar.mark}`, taken)
+    const id = freshId(`${on}-${bar.mark}`, taken)
     taken.add(id)
     added.push({
       id,
@@ -77,6 +77,6 @@ export const offcutLabels = (offcuts: readonly Offcut[]): OffcutLabel[] =>
 
 const freshId = (wanted: string, taken: ReadonlySet<string>): string => {
   let id = wanted
-  for (let n = 2; taken.has(id); n++) id = `${wanted} ${n}`
+  for (let n = 2; taken.has(id); n++) id = `${wanted}-${n}`
   return id
 }

@@ -31,6 +31,8 @@ describe('the rack after a job is built', () => {
     const again = markAsBuilt({ rack: built.rack, cuts: [cut], from: 'Kitchen sill', on: '2026-05-01' })
     const ids = again.rack.map(({ id }) => id)
     expect(new Set(ids).size).toBe(ids.length)
+    // What an id of a document may be, whatever the job is called.
+    for (const { id } of again.added) expect(id).toMatch(/^[A-Za-z0-9][A-Za-z0-9._-]{0,95}$/)
     expect(offcutLabels(again.added)).toMatchObject([{ lengthMm: 1493, cameFrom: 'Kitchen sill' }])
   })
 })

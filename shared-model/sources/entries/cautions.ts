@@ -129,7 +129,7 @@ export const cautionSources = {
     where: 'recital 1; 0.1 % w/w limit, recovered-PVC derogations',
     grade: 'published-in-part'
   },
-  'safety-kratky': {
+  'safety-still-tank': {
     body: 'University of Hawaii CTAHR',
     title: 'A Suspended Net-Pot, Non-Circulating Hydroponic Method..., VC-1',
     year: '2010',
