@@ -1,14 +1,19 @@
 import { resolve } from 'node:path'
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'electron-vite'
+import { writeHeldPackages } from './main/launch/held-packages.mjs'
 
 const at = (...parts: string[]) => resolve(import.meta.dirname, ...parts)
 
+const held = writeHeldPackages()
+
 export default defineConfig({
   main: {
+    plugins: [held],
     build: { externalizeDeps: false, rolldownOptions: { input: { index: at('main/index.ts') } } }
   },
   preload: {
+    plugins: [held],
     // A sandboxed preload must be one CommonJS file.
     build: {
       externalizeDeps: false,
@@ -20,8 +25,8 @@ export default defineConfig({
   },
   renderer: {
     root: at('renderer'),
-    plugins: [react()],
-    worker: { format: 'es' },
+    plugins: [react(), held],
+    worker: { format: 'es', plugins: () => [held] },
     build: { rolldownOptions: { input: { index: at('renderer/index.html') } }, minify: true }
   }
 })

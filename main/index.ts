@@ -1,5 +1,6 @@
 import { join, resolve } from 'node:path'
 import { app, BrowserWindow, ipcMain, Menu, protocol, session } from 'electron'
+import { EVENT_CHANNEL, type ShellEvent } from './bridge/contract'
 import { documentArgument } from './files/document-argument'
 import { fileIds } from './files/file-ids'
 import { heldFiles } from './files/held-files'
@@ -97,7 +98,7 @@ async function showMenu(premises: Premises): Promise<void> {
   const recent = (await readRecent(recentListIn(premises.home))).filter(({ kind }) => kind === 'design')
   const acts = {
     command: (command: Parameters<Parameters<typeof menuTemplate>[2]['command']>[0]) => {
-      BrowserWindow.getFocusedWindow()?.webContents.send('shell:event', { kind: 'menu', command })
+      BrowserWindow.getFocusedWindow()?.webContents.send(EVENT_CHANNEL, { kind: 'menu', command } satisfies ShellEvent)
     },
     newWindow: () => void addWindow(premises, lowestFree(taken)),
     openRecent: (path: string) => openPath(premises, path)

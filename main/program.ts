@@ -17,15 +17,17 @@ const commands: Readonly<Record<string, () => Promise<Run>>> = {
   reference: async () => (await import('./commands/reference')).runReference
 }
 
-// A reader that has seen enough (`| head`) closes the pipe: that is no failure of the command.
+// A reader that has seen enough (`| head`) closes the pipe: that is no failure of the command. A full disk is one.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error
-  process.exit()
+  if (error.code === 'EPIPE') process.exit()
+  io.err(`The output cannot be written: ${error.message}`)
+  process.exit(2)
 })
 
 const io: CommandLine = {
   out: (line) => process.stdout.write(`${line}\n`),
-  err: (line) => process.stderr.write(`${line}\n`)
+  // One line, whatever a file is called.
+  err: (line) => process.stderr.write(`${line.replaceAll(/\s*[\r\n]\s*/g, ' ')}\n`)
 }
 
 /** Runs one headless command; the exit code is 0 fine, 1 a `stop` finding or a failed check, 2 unusable input. */

@@ -1,13 +1,15 @@
 import { createRoot } from 'react-dom/client'
-import { newDesign, parseWorkshopText } from '../shared-model/design'
+import { newDesign } from '../shared-model/design'
 import { App } from './App'
-import { firstWorkshop } from './catalogue/first-workshop'
+import { startingWorkshop } from './documents/first-workshop'
 import { keepRecovery } from './documents/keep-recovery'
 import { offerRecovery } from './documents/offer-recovery'
 import { documents } from './documents/open-documents'
 import { isAnswer, OVERWRITE, UNSAVED } from './documents/questions'
+import { afterPaint } from './drawing/after-paint'
 import { ask } from './frame/ask'
 import { chooseHost } from './host/choose-host'
+import { ladderWorker } from './plan/ladder-worker-client'
 import { createPlanStore } from './plan/plan-store'
 import { heavyWorker } from './plan/plan-worker-client'
 import { createAppStore } from './store/store'
@@ -21,26 +23,23 @@ const today = (): string => {
 
 async function open(): Promise<void> {
   const host = chooseHost()
-  const kept = await host.readWorkshop()
-  const parsed = kept === null ? null : parseWorkshopText(kept)
-  const workshop = parsed?.ok === true ? parsed.value : firstWorkshop()
+  const [{ workshop, readOnly, says }, given] = await Promise.all([startingWorkshop(host), host.fileAtStart()])
   const store = createAppStore({ design: newDesign(crypto.randomUUID()), workshop }, today())
-  const plan = createPlanStore(store, heavyWorker())
-  const services = {
+  store.do.setFiles({ workshopReadOnly: readOnly })
+  if (says !== null) store.do.look({ notice: { text: says } })
+  const opened = documents(
+    store,
     host,
-    paper: heavyWorker(),
-    batches: heavyWorker(),
-    documents: documents(
-      store,
-      host,
-      async () => {
-        const answer = await ask(UNSAVED)
-        return isAnswer(answer) ? answer : 'cancel'
-      },
-      async (name) => (await ask(OVERWRITE(name))) === 'over'
-    )
-  }
+    async () => {
+      const answer = await ask(UNSAVED)
+      return isAnswer(answer) ? answer : 'cancel'
+    },
+    async (name) => (await ask(OVERWRITE(name))) === 'over'
+  )
   keepRecovery(store, host)
+  if (given !== null) await opened.take(given)
+  const plan = createPlanStore(store, heavyWorker(), afterPaint)
+  const services = { host, paper: heavyWorker(), batches: ladderWorker(), documents: opened }
   const place = document.getElementById('root')
   if (place === null) throw new Error('the page has no place for the window')
   createRoot(place).render(<App store={store} plan={plan} services={services} />)

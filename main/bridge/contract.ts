@@ -6,21 +6,26 @@ export type DocumentKind = 'design' | 'workshop'
 
 export type Reply<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: FileProblem }
 
+/** A message was not what it may be, or its answer was not: `bad-message`, `bad-answer`; the rest is about a file. */
+export const FILE_PROBLEM_CODES = [
+  'bad-message',
+  'bad-answer',
+  'not-found',
+  'too-large',
+  'not-text',
+  'not-a-file',
+  'no-permission',
+  'disk-full',
+  'changed-on-disk',
+  'newer-schema',
+  'open-elsewhere',
+  'unknown-file',
+  'failed'
+] as const
+
 export interface FileProblem {
-  readonly code:
-    | 'bad-message'
-    | 'not-found'
-    | 'too-large'
-    | 'not-text'
-    | 'not-a-file'
-    | 'no-permission'
-    | 'disk-full'
-    | 'changed-on-disk'
-    | 'newer-schema'
-    | 'open-elsewhere'
-    | 'unknown-file'
-    | 'failed'
-  /** The file's name, or the field of a bad message. */
+  readonly code: (typeof FILE_PROBLEM_CODES)[number]
+  /** The file's name, or the message and the field that cannot be read. */
   readonly about: string
 }
 
@@ -123,6 +128,9 @@ export type ShellEvent =
 export const MENU_COMMANDS = ['new', 'open', 'save', 'save-as', 'print', 'undo', 'redo', 'zoom-to-fit'] as const
 export type MenuCommand = (typeof MENU_COMMANDS)[number]
 
+/** What the page hears: an event of the shell, or that there was one which cannot be read. */
+export type HeardEvent = ShellEvent | { readonly kind: 'unreadable'; readonly about: string }
+
 /** What the preload puts on `window.sillwright`. */
 export interface Bridge {
   readonly send: <M extends MessageName>(
@@ -130,7 +138,7 @@ export interface Bridge {
     payload: Messages[M]['payload']
   ) => Promise<Reply<Messages[M]['answer']>>
   /** Returns a function that stops listening. */
-  readonly listen: (handler: (event: ShellEvent) => void) => () => void
+  readonly listen: (handler: (event: HeardEvent) => void) => () => void
 }
 
 export const EVENT_CHANNEL = 'shell:event'

@@ -30,6 +30,8 @@ export const readInstance = (line: string): ReadInstance | string => {
   if (typeof stock === 'string') return stock
   const demand = readDemand(read.demand)
   if (typeof demand === 'string') return demand
+  const tooMuch = beyondWhole(kerf, stock.bars, demand)
+  if (tooMuch !== null) return tooMuch
   const inBars = stock.inBars
   return {
     name: typeof read.name === 'string' ? read.name : '',
@@ -72,6 +74,23 @@ const readDemand = (given: unknown): CutInstance['demand'] | string => {
   }
   return demand
 }
+
+/** Sums that whole numbers do not hold exactly any more: with them nothing could be proven. */
+const beyondWhole = (kerf: number, bars: CutInstance['stock'], demand: CutInstance['demand']): string | null => {
+  const pieces = demand.reduce((sum, { qty }) => sum + qty, 0)
+  if (pieces > MOST_PIECES) return `demand: ${MOST_PIECES} pieces together at most`
+  const long = bars.findIndex(({ length }) => length + kerf > MOST_LENGTH)
+  if (long >= 0) return `stock[${long}].length: with the kerf ${MOST_LENGTH} at most`
+  const piece = demand.findIndex(({ length }) => length + kerf > MOST_LENGTH)
+  if (piece >= 0) return `demand[${piece}].length: with the kerf ${MOST_LENGTH} at most`
+  const dear = bars.findIndex(({ cost }) => cost * Math.max(1, pieces) > Number.MAX_SAFE_INTEGER)
+  return dear < 0
+    ? null
+    : `stock[${dear}].cost: for ${pieces} pieces ${Math.floor(Number.MAX_SAFE_INTEGER / pieces)} at most (a cost not given is the length)`
+}
+
+const MOST_PIECES = 1e9
+const MOST_LENGTH = 1e15
 
 const isFields = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value)

@@ -15,14 +15,14 @@ export const planArguments = (argv: readonly string[], today = new Date()): Plan
     const word = argv[at] ?? ''
     if (word === '--workshop' || word === '--date') {
       const value = argv[at + 1]
-      if (value === undefined || value.startsWith('--')) return `${word}: a value is wanted. ${USAGE}`
+      if (value === undefined || value === '' || value.startsWith('--')) return `${word}: a value is wanted. ${USAGE}`
       given.set(word, value)
       at += 1
     } else if (word.startsWith('--')) return `${word}: there is no such option. ${USAGE}`
     else files.push(word)
   }
   const [file, more] = files
-  if (file === undefined) return `FILE.json: a design file is wanted. ${USAGE}`
+  if (file === undefined || file === '') return `FILE.json: a design file is wanted. ${USAGE}`
   if (more !== undefined) return `${more}: one design file at a time. ${USAGE}`
   const on = given.get('--date') ?? today.toISOString().slice(0, 10)
   if (!isDay(on)) return `--date ${on}: a day like 2026-03-14 is wanted`

@@ -27,6 +27,6 @@ export const runPlan = async (argv: readonly string[], io: CommandIo): Promise<n
 }
 
 const refused = (io: CommandIo, line: string): number => {
-  io.err(line.replaceAll(/\s*\n\s*/g, ' '))
+  io.err(line)
   return 2
 }

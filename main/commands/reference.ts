@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises'
+import { readDocument } from '../files/read-document'
 import type { Check } from './reference/check'
 import { readChecks } from './reference/check'
 import { compare } from './reference/compare'
@@ -15,10 +15,11 @@ export interface CommandIo {
  */
 export async function runReference(argv: readonly string[], io: CommandIo): Promise<number> {
   const [path] = argv
-  if (path === undefined) return refuse(io, 'reference: FILE.json is missing')
-  const text = await readFile(path, 'utf8').catch(() => null)
-  if (text === null) return refuse(io, `reference: ${path} cannot be read`)
-  const checks = readChecks(text)
+  if (path === undefined || path === '') return refuse(io, 'reference: FILE.json is missing')
+  const document = await readDocument(path)
+  if (!document.ok)
+    return refuse(io, `reference: ${path} cannot be read: ${document.problem.code.replaceAll('-', ' ')}`)
+  const checks = readChecks(document.value.text)
   if (!checks.ok) return refuse(io, `reference: ${path}: ${checks.reason}`)
   const lines = checks.checks.map(lineFor)
   for (const line of lines) io.out(line)

@@ -25,7 +25,7 @@ export const sheetArguments = (argv: readonly string[], today = new Date()): She
     if (word === '--no-prices') prices = false
     else if (VALUED.includes(word)) {
       const value = argv[at + 1]
-      if (value === undefined || value.startsWith('--')) return `${word}: a value is wanted. ${USAGE}`
+      if (value === undefined || value === '' || value.startsWith('--')) return `${word}: a value is wanted. ${USAGE}`
       given.set(word, value)
       at += 1
     } else if (word.startsWith('--')) return `${word}: there is no such option. ${USAGE}`
@@ -33,7 +33,7 @@ export const sheetArguments = (argv: readonly string[], today = new Date()): She
   }
   const [file, more] = files
   const out = given.get('--out')
-  if (file === undefined) return `FILE.json: a design file is wanted. ${USAGE}`
+  if (file === undefined || file === '') return `FILE.json: a design file is wanted. ${USAGE}`
   if (more !== undefined) return `${more}: one design file at a time. ${USAGE}`
   if (out === undefined) return `--out: a folder is wanted. ${USAGE}`
   const paper = given.get('--paper') ?? null

@@ -1,9 +1,10 @@
-import { mkdir } from 'node:fs/promises'
+import { rm } from 'node:fs/promises'
 import { basename } from 'node:path'
 import { type Design, defaultWorkshop, type Workshop } from '../../shared-model/design'
 import { csvTables, docDefinition, type Paper, svgTemplate } from '../../shared-model/paper'
 import { evaluate } from '../../shared-model/plan'
 import { buildSheet, type SheetData } from '../../shared-model/sheet'
+import { makeFolder } from '../files/make-folder'
 import { saveFiles } from '../files/save-files'
 import { writePdf } from '../services/pdf'
 import { readDesignFile, readWorkshopFile } from './document-files'
@@ -38,10 +39,13 @@ export const runSheet = async (argv: readonly string[], io: Says): Promise<numbe
   const plan = evaluate(design.value, shop, asked.on, { budget: HEADLESS_BUDGET })
   const sheet = buildSheet(plan, design.value, shop, { cost: asked.prices })
   const files = await sheetFiles(sheet, design.value, asked.paper ?? shop.shows.paper)
+  let made: string | undefined
   try {
-    await mkdir(asked.out, { recursive: true })
+    made = await makeFolder(asked.out)
     for (const path of await saveFiles(asked.out, files)) io.out(path)
   } catch (error) {
+    // The folders that were made for it go too.
+    if (made !== undefined) await rm(made, { recursive: true, force: true }).catch(() => undefined)
     return refused(io, `--out ${asked.out}: ${error instanceof Error ? error.message : 'cannot be written'}`)
   }
   return plan.totals.stops > 0 || plan.problems.length > 0 ? 1 : 0

@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises'
+import { readDocument } from '../files/read-document'
 
 export interface Says {
   out(line: string): void
@@ -53,18 +53,19 @@ const readArguments = (
     else if (file === null) file = word
     else return `${word}: one file is wanted`
   }
-  return file === null ? usage : { file, limitS }
+  return file === null || file === '' ? usage : { file, limitS }
 }
 
 const readCases = async <Case>(file: string, read: (line: string) => Case | string): Promise<Case[] | string> => {
-  let text: string
-  try {
-    text = await readFile(file, 'utf8')
-  } catch {
-    return `${file}: cannot be read`
-  }
+  const document = await readDocument(file)
+  if (!document.ok) return `${file}: cannot be read: ${document.problem.code.replaceAll('-', ' ')}`
+  const { text } = document.value
   const cases: Case[] = []
-  for (const [at, line] of text.split('\n').entries()) {
+  // A byte order mark in front is no part of the first line.
+  for (const [at, line] of text
+    .replace(/^\uFEFF/, '')
+    .split('\n')
+    .entries()) {
     if (line.trim() === '') continue
     const one = read(line)
     if (typeof one === 'string') return `${file} line ${at + 1}: ${one}`

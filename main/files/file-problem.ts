@@ -4,6 +4,8 @@ import type { FileProblem } from '../bridge/contract'
 const CODES: Readonly<Record<string, FileProblem['code']>> = {
   ENOENT: 'not-found',
   ENOTDIR: 'not-found',
+  ELOOP: 'not-found',
+  ENAMETOOLONG: 'not-found',
   EISDIR: 'not-a-file',
   EACCES: 'no-permission',
   EPERM: 'no-permission',

@@ -1,4 +1,5 @@
-import { copyFile, mkdir, open, readdir, rename, rm, stat } from 'node:fs/promises'
+import { copyFile, open, readdir, rename, rm, stat } from 'node:fs/promises'
+import { makeFolder } from './make-folder'
 
 /** A file being written. */
 export interface OpenDraft {
@@ -44,7 +45,7 @@ export const nodeFileSystem: FileSystem = {
   remove: (path) => rm(path, { force: true }),
   copy: (from, to) => copyFile(from, to, ONLY_NEW),
   makeFolder: async (path) => {
-    await mkdir(path, { recursive: true })
+    await makeFolder(path)
   },
   names: (folder) => readdir(folder),
   writtenAt: async (path) => (await stat(path)).mtimeMs,

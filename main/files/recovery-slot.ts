@@ -22,7 +22,8 @@ export function recoveryForWindow(recovery: Recovery, window: number): Recovery 
 
 /** The windows that left work behind, in order; the first window is always among them. */
 export async function windowsToRecover(recovery: Recovery): Promise<readonly number[]> {
-  const left = (await recovery.list()).filter(({ key }) => key !== SHARED).map(({ key }) => windowOf(key))
+  const all = await recovery.list().catch(() => [])
+  const left = all.filter(({ key }) => !key.startsWith(SHARED)).map(({ key }) => windowOf(key))
   return [...new Set([1, ...left])].sort((a, b) => a - b)
 }
 

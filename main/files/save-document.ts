@@ -1,6 +1,6 @@
 import { basename, dirname } from 'node:path'
+import { documentSchema } from '../../shared-model/design'
 import type { FileProblem, Reply } from '../bridge/contract'
-import { documentSchema } from './document-schema'
 import { fileProblem } from './file-problem'
 import { type FileSystem, nodeFileSystem } from './file-system'
 import { keepOriginal } from './keep-original'

@@ -2,7 +2,9 @@
 import { createHash } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { heldPackages } from './held-packages.mjs'
 import { root } from './install.mjs'
+import { mitLicence } from './mit-licence.mjs'
 
 /** Licences of packages that name theirs in their own files only. */
 const NAMED_IN_FILES = new Map([
@@ -10,8 +12,8 @@ const NAMED_IN_FILES = new Map([
   ['dejavu-fonts-ttf', 'Bitstream-Vera']
 ])
 
-/** Shipped, though the lockfile counts them among what development needs: the runtime, and the viewer of the sheet's pages. */
-const SHIPPED_BESIDES = ['node_modules/electron', 'node_modules/pdfjs-dist']
+/** Shipped, though the lockfile counts it among what development needs, and no part of it is bundled. */
+const RUNTIME = 'node_modules/electron'
 
 /**
  * @typedef {object} Shipped
@@ -23,14 +25,15 @@ const SHIPPED_BESIDES = ['node_modules/electron', 'node_modules/pdfjs-dist']
  */
 
 /**
- * Every package that the built program holds parts of, and the runtime it stands on; by name, then version.
+ * Every package that the program needs or its build holds parts of, and the runtime it stands on; by name, then version.
+ * @param {readonly string[]} held folders of the packages in the build
  * @returns {readonly Shipped[]}
  */
-export function shippedPackages() {
+export function shippedPackages(held = heldPackages()) {
   /** @type {{ packages: Record<string, { version?: string, license?: string, integrity?: string, dev?: boolean }> }} */
   const lock = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8'))
   return Object.entries(lock.packages)
-    .filter(([folder, { dev }]) => folder !== '' && (dev !== true || SHIPPED_BESIDES.includes(folder)))
+    .filter(([folder, { dev }]) => folder !== '' && (dev !== true || folder === RUNTIME || held.includes(folder)))
     .map(([folder, { version = '', license, integrity = '' }]) => {
       const name = folder.slice(folder.lastIndexOf('node_modules/') + 'node_modules/'.length)
       return { name, version, licence: NAMED_IN_FILES.get(name) ?? license ?? '', integrity, folder }
@@ -80,13 +83,25 @@ export function billOfMaterials(shipped, program) {
  */
 export function notices(shipped) {
   const parts = shipped.map(({ name, version, licence, folder }) => {
-    const texts = licenceTexts(join(root, folder))
-    const words = texts.length === 0 ? [`The package carries no text of its licence (${licence}).`] : texts
+    const carried = licenceTexts(join(root, folder))
+    const words = carried.length === 0 ? [namedOnly(name, licence, join(root, folder, 'package.json'))] : carried
     return [`${name} ${version} (${licence})`, '-'.repeat(72), ...words].join('\n')
   })
   const runtime =
     'The Electron runtime brings Chromium, Node.js and others; their licences are in LICENSES.chromium.html beside it.'
   return `Sillwright holds parts of the following works.\n\n${runtime}\n\n${parts.join('\n\n\n')}\n`
+}
+
+/**
+ * For a package that names its licence and carries no text of it: that licence's own text, with the author as the holder.
+ * @param {string} name
+ * @param {string} licence
+ * @param {string} description path of its package.json
+ */
+function namedOnly(name, licence, description) {
+  if (licence !== 'MIT') throw new Error(`${name} carries no text of its licence ${licence}`)
+  const { author } = JSON.parse(readFileSync(description, 'utf8'))
+  return mitLicence((typeof author === 'string' ? author : author?.name) ?? `the authors of ${name}`)
 }
 
 /** @param {string} folder */

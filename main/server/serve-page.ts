@@ -1,5 +1,5 @@
 import { openInBrowser } from './open-in-browser'
-import { startPageServer } from './page-server'
+import { PAGE_PORT, startPageServer } from './page-server'
 
 /** Serves the built page until Ctrl-C and says in a line why and where. */
 export async function servePage(wish: {
@@ -10,7 +10,7 @@ export async function servePage(wish: {
   const page = await startPageServer(wish.folder)
   const opened = wish.open && (await openInBrowser(page.address))
   console.log(`${wish.why}: ${opened ? 'opened in the browser' : 'open this address in a browser'}: ${page.address}`)
-  if (!page.usualPort) console.log('Another copy holds the usual port: work recovered earlier is found at its address.')
+  if (!page.usualPort) console.log(OTHER_PORT)
   console.log('Stop with Ctrl-C.')
   const stop = (): void => {
     void page.close().then(() => process.exit(0))
@@ -18,3 +18,6 @@ export async function servePage(wish: {
   process.once('SIGINT', stop)
   process.once('SIGTERM', stop)
 }
+
+/** A browser keeps what it keeps for an address by its port. */
+const OTHER_PORT = `Another program holds port ${PAGE_PORT}, so a free one is used: unsaved work that was kept earlier is at http://127.0.0.1:${PAGE_PORT}/ and not here.`

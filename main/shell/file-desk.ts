@@ -38,6 +38,8 @@ export function fileDesk(desktop: Desktop, { home, ids, held }: Premises, window
   const waiting: OpenedFile[] = []
   let listening = false
   let edited = false
+  /** The record that the page keeps of its unsaved design. */
+  let kept: string | null = null
 
   const remember = async (path: string, kind: DocumentKind): Promise<void> => {
     await mkdir(home, { recursive: true })
@@ -108,7 +110,10 @@ export function fileDesk(desktop: Desktop, { home, ids, held }: Premises, window
       const saved = await saveFile(path, bytes)
       return saved.ok ? done(basename(path)) : saved
     },
-    'recovery:write': ({ key, name, text }) => recovery.write(key, name, text, desktop.now()),
+    'recovery:write': ({ key, name, text }) => {
+      if (key.startsWith(DESIGN_KEY)) kept = key
+      return recovery.write(key, name, text, desktop.now())
+    },
     'recovery:list': async () => done(await recovery.list()),
     'recovery:drop': async ({ key }) => {
       await recovery.drop(key)
@@ -126,7 +131,7 @@ export function fileDesk(desktop: Desktop, { home, ids, held }: Premises, window
     },
     'window:close': async () => {
       // The person was asked and has decided: the changes are in the file or given up, and not offered again.
-      if (edited) for (const { key } of await recovery.list()) if (key === DESIGN_KEY) await recovery.drop(key)
+      if (edited && kept !== null) await recovery.drop(kept)
       desktop.closeWindow()
       return done(null)
     },
@@ -135,7 +140,7 @@ export function fileDesk(desktop: Desktop, { home, ids, held }: Premises, window
   return { handlers, openPath }
 }
 
-/** The page keeps its unsaved design under this key. */
+/** The page keeps its unsaved design under a key that begins so, another in each run. */
 const DESIGN_KEY = 'design'
 
 export const recentListIn = (home: string): string => join(home, 'recent.json')

@@ -7,9 +7,11 @@ import { SEVERITY_NAMES, wordsOf } from '../plan/wording'
 import { useApp } from '../store/use-app'
 import { boardStore } from './board-store'
 import { RULER_PX } from './paint/rulers'
-import { type Scale, toPx } from './scale'
+import { type Point, type Scale, toPx } from './scale'
 
 const WEIGHT = { stop: 0, warn: 1, note: 2 } as const
+/** Half a mark and a little more: it stands whole inside the picture. */
+const HALF_PX = 13
 /** A board is not read with more marks on it than this; the list at the foot has them all. */
 const MOST = 120
 
@@ -31,7 +33,7 @@ export function BoardFindings() {
     at.x > RULER_PX && at.y > RULER_PX && at.x < size.width - 12 && at.y < size.height - 12
   return (
     <section className="board-findings" aria-label="Findings on the board">
-      {placed(plan, scale)
+      {placed(plan, scale, size)
         .filter(inside)
         .slice(0, MOST)
         .map(({ key, x, y, findings }) => {
@@ -56,7 +58,12 @@ export function BoardFindings() {
   )
 }
 
-function placed(plan: Plan, scale: Scale): readonly Placed[] {
+interface Size {
+  readonly width: number
+  readonly height: number
+}
+
+function placed(plan: Plan, scale: Scale, size: Size): readonly Placed[] {
   const groups = new Map<string, { x: number; y: number; findings: PlanFinding[] }>()
   for (const finding of plan.findings) {
     if (finding.severity === 'note') continue
@@ -70,10 +77,7 @@ function placed(plan: Plan, scale: Scale): readonly Placed[] {
       continue
     }
     const { outline } = layout
-    const at =
-      hole === undefined
-        ? toPx(scale, outline.xMm + outline.lengthMm, outline.yMm + outline.depthMm)
-        : toPx(scale, hole.xMm, hole.yMm)
+    const at = hole === undefined ? cornerInSight(outline, scale, size) : toPx(scale, hole.xMm, hole.yMm)
     const lift = hole === undefined ? 0 : (hole.diameterMm / 2) * scale.pxPerMm + 4
     groups.set(key, { x: at.x, y: at.y - lift, findings: [finding] })
   }
@@ -83,4 +87,14 @@ function placed(plan: Plan, scale: Scale): readonly Placed[] {
     y: group.y,
     findings: [...group.findings].sort((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity])
   }))
+}
+
+/** The far corner at the glass, or where a channel that runs out of the picture leaves it. */
+function cornerInSight(outline: Plan['channels'][number]['layout']['outline'], scale: Scale, size: Size): Point {
+  const corner = toPx(scale, outline.xMm + outline.lengthMm, outline.yMm + outline.depthMm)
+  const other = toPx(scale, outline.xMm, outline.yMm)
+  return {
+    x: Math.max(other.x, Math.min(corner.x, size.width - HALF_PX)),
+    y: Math.min(other.y, Math.max(corner.y, RULER_PX + HALF_PX))
+  }
 }

@@ -1,8 +1,9 @@
-import { useEffect, useRef } from 'react'
+import { useLayoutEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 import { useApp } from '../store/use-app'
 import { BoardCanvas } from './BoardCanvas'
 import { BoardFindings } from './BoardFindings'
+import { BoardKey } from './BoardKey'
 import { boardStore } from './board-store'
 import { useBoardKeys } from './gesture/use-board-keys'
 import { usePointer } from './gesture/use-pointer'
@@ -20,18 +21,22 @@ export function BoardSurface() {
   const scale = useStore(boardStore, (state) => state.scale)
   const fitSill = useFit()
 
-  useEffect(() => {
+  // Measured before the first frame, so that the board is drawn in it.
+  useLayoutEffect(() => {
     const element = holder.current
     if (element === null) return
-    const watch = new ResizeObserver(() => {
-      const { width, height } = element.getBoundingClientRect()
-      const before = boardStore.getState()
-      const size = { width: Math.floor(width), height: Math.floor(height) }
-      const { scale } = before
-      const middle = panned(scale, (size.width - before.size.width) / 2, (size.height - before.size.height) / 2)
-      boardStore.setState({ size, scale: before.size.width === 0 ? scale : middle })
-      if (!before.placed && width > 0) fitSill()
-    })
+    const measure = (): void => {
+      const box = element.getBoundingClientRect()
+      const { size: old, scale, placed } = boardStore.getState()
+      const size = { width: Math.floor(box.width), height: Math.floor(box.height) }
+      if (size.width !== old.width || size.height !== old.height) {
+        const middle = panned(scale, (size.width - old.width) / 2, (size.height - old.height) / 2)
+        boardStore.setState({ size, scale: old.width === 0 ? scale : middle })
+      }
+      if (!placed && box.width > 0) fitSill()
+    }
+    measure()
+    const watch = new ResizeObserver(measure)
     watch.observe(element)
     const wheel = (event: WheelEvent): void => {
       event.preventDefault()
@@ -76,11 +81,12 @@ export function BoardSurface() {
       {empty ? (
         <p className="board-empty">Add a channel, or draw one along the sill. The strip beside it takes the figures.</p>
       ) : null}
+      <BoardKey />
       <p className="board-scale small">{scaleName(scale)}</p>
       <p id="board-help" className="hidden-text">
-        Tab goes from channel to channel and from site to site. Arrow keys move what is chosen by one graduation, with
-        Shift by ten. Delete takes it away, Enter goes to its figures, Escape lets go. Plus and minus zoom, nought fits
-        the sill.
+        Tab goes to every channel, site, opening and pinned thing. Arrow keys move what is chosen by one graduation,
+        with Shift by ten. Delete takes it away, Enter goes to its figures, Escape lets go. Plus and minus zoom, nought
+        fits the sill.
       </p>
     </div>
   )

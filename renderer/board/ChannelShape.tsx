@@ -1,6 +1,7 @@
 import { memo } from 'react'
 import { Shape } from 'react-konva'
-import { type ChannelPicture, paintChannel } from './paint/channel'
+import { paintChannel } from './paint/channel'
+import type { ChannelPicture } from './paint/channel-picture'
 import type { Ink } from './paint/ink'
 import type { Scale } from './scale'
 

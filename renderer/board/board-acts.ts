@@ -2,6 +2,7 @@ import {
   copyChannels,
   deleteChannels,
   deleteOpening,
+  deletePinned,
   deleteSites,
   mirrorChannels,
   turnChannel
@@ -15,8 +16,13 @@ import { joined } from './scale'
 
 /** Takes away what is chosen: sites before their channel. */
 export function deleteChosen(store: AppStore): void {
-  const { channelIds, siteIds, openingId } = store.getState().selection
+  const { channelIds, siteIds, openingId, pinnedId } = store.getState().selection
   const [channelId] = channelIds
+  if (pinnedId !== null) {
+    store.do.editDesign('take a pinned thing away', (design) => ok(deletePinned(design, pinnedId)))
+    store.do.look({ said: 'Taken away' })
+    return
+  }
   if (channelId === undefined) return
   if (openingId !== null) {
     store.do.editDesign('take a service opening away', (design) => deleteOpening(design, channelId, openingId))

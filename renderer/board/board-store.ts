@@ -39,6 +39,14 @@ export type Gesture =
       readonly from: Point
       readonly startMm: number
     }
+  | { readonly kind: 'note'; readonly noteId: string; readonly from: Point; readonly start: Point }
+  | {
+      readonly kind: 'stand-off'
+      readonly dimensionId: string
+      readonly upright: boolean
+      readonly from: Point
+      readonly startMm: number
+    }
 
 /** What a gesture shows while it lasts: the figure that follows the hand and what it was drawn to. */
 export interface Live {
@@ -60,6 +68,8 @@ export interface BoardState {
   readonly live: Live | null
   /** A figure typed while dragging; it sets the live one exactly. */
   readonly typed: string
+  /** Whether the first picture stands on the window: what is beside the board comes after it. */
+  readonly drawn: boolean
   /** The first of two things that a dimension is to be pinned between. */
   readonly pinFrom: Anchor | null
 }
@@ -71,5 +81,6 @@ export const boardStore = createStore<BoardState>(() => ({
   gesture: null,
   live: null,
   typed: '',
+  drawn: false,
   pinFrom: null
 }))

@@ -33,6 +33,9 @@ export const toMm = (scale: Scale, at: Point): Point => ({
   y: (scale.originY - at.y) / scale.pxPerMm
 })
 
+export const sameScale = (a: Scale, b: Scale): boolean =>
+  a.pxPerMm === b.pxPerMm && a.originX === b.originX && a.originY === b.originY
+
 const held = (pxPerMm: number): number => Math.min(MOST_SCALE, Math.max(LEAST_SCALE, pxPerMm))
 
 /** Zooms by a factor and keeps the millimetre under the pointer where it is. */
@@ -87,3 +90,6 @@ export function scaleName(scale: Scale): string {
   const figure = (value: number): string => (value < 10 ? value.toFixed(1).replace(/\.0$/, '') : value.toFixed(0))
   return share >= 1 ? `${figure(share)}:1` : `1:${figure(1 / share)}`
 }
+
+/** Room around a fitted drawing for rulers and dimensions. */
+export const MARGIN_PX = 68

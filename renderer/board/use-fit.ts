@@ -2,10 +2,10 @@ import { useCallback, useEffect } from 'react'
 import { usePlanStore } from '../plan/use-plan'
 import { useAppStore } from '../store/use-app'
 import { boardStore } from './board-store'
-import { fitted, joined } from './scale'
+import { fitted, joined, MARGIN_PX, sameScale } from './scale'
 
-/** Room around the drawing for rulers and dimensions. */
-const MARGIN_PX = 68
+/** A low picture keeps most of its height for the sill. */
+const MOST_MARGIN = 0.2
 
 /** Fits the sill, or what is chosen, to the window; also when a new document comes. */
 export function useFit(): (chosenOnly?: boolean) => void {
@@ -23,7 +23,8 @@ export function useFit(): (chosenOnly?: boolean) => void {
       const sill = { xMm: 0, yMm: 0, lengthMm: plan.sill.lengthMm, depthMm: plan.sill.depthMm }
       const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16 || 1
       const extent = joined(chosenOnly && outlines.length > 0 ? outlines : [sill, ...outlines]) ?? sill
-      boardStore.setState({ scale: fitted(extent, size, MARGIN_PX * letters), placed: chosenOnly })
+      const scale = fitted(extent, size, Math.min(MARGIN_PX * letters, MOST_MARGIN * size.height))
+      boardStore.setState((now) => ({ scale: sameScale(now.scale, scale) ? now.scale : scale, placed: chosenOnly }))
     },
     [store, planStore]
   )

@@ -23,7 +23,7 @@ export interface Offered {
   readonly crops: readonly Crop[]
 }
 
-export function offered(design: Design, workshop: Workshop): Offered {
+export function offered(design: Pick<Design, 'parts' | 'crops'>, workshop: Workshop): Offered {
   const { parts } = design
   const own = workshop.saws.map((each) => each.saw)
   const cups = once(parts.cups, workshop.parts.cups, CATALOGUE.cups)

@@ -4,7 +4,8 @@ import { type Offered, offered } from './offered'
 
 /** The parts to choose from, for the documents as they are now. */
 export function useOffered(): Offered {
-  const design = useApp((state) => state.design)
+  const parts = useApp((state) => state.design.parts)
+  const crops = useApp((state) => state.design.crops)
   const workshop = useApp((state) => state.workshop)
-  return useMemo(() => offered(design, workshop), [design, workshop])
+  return useMemo(() => offered({ parts, crops }, workshop), [parts, crops, workshop])
 }

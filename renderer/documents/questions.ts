@@ -22,13 +22,25 @@ export const OVERWRITE = (name: string): Question => ({
   otherwise: 'keep'
 })
 
-export const RECOVER = (savedOn: string): Question => ({
+/** `when` is the time of the last change, `difference` what it holds that its file does not. */
+export const RECOVER = (when: string, name: string, difference: string): Question => ({
   title: 'Bring back unsaved work?',
-  text: `Work from ${savedOn} was not saved to a file when the program last ended.`,
+  text: `Work on ${name} from ${when} was not saved to a file when the program last ended. ${difference}`,
   answers: [
     { key: 'back', label: 'Bring it back', primary: true },
     { key: 'drop', label: 'Throw it away' },
     { key: 'later', label: 'Ask again next time' }
+  ],
+  otherwise: 'later'
+})
+
+/** Unsaved work that this version of the program cannot open. */
+export const UNREADABLE = (when: string): Question => ({
+  title: 'Unsaved work that cannot be opened here',
+  text: `Work from ${when} was not saved, and this version of the program cannot read it: a newer one may have written it. It can be saved to a file as it is.`,
+  answers: [
+    { key: 'save', label: 'Save it to a file', primary: true },
+    { key: 'later', label: 'Leave it for now' }
   ],
   otherwise: 'later'
 })

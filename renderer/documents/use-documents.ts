@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react'
 import type { Host } from '../host/host'
+import type { LadderWorker } from '../plan/ladder-worker-client'
 import type { HeavyWorker } from '../plan/plan-worker-client'
 import type { Documents } from './open-documents'
 
@@ -8,7 +9,7 @@ export interface Services {
   readonly documents: Documents
   readonly paper: HeavyWorker
   /** Works out the ladder of batch sizes. */
-  readonly batches: HeavyWorker
+  readonly batches: LadderWorker
 }
 
 export const ServicesContext = createContext<Services | null>(null)

@@ -26,6 +26,7 @@ export function ChoiceField<T extends string>(props: ChoiceFieldProps<T>) {
       className={inCell === true ? 'cell-input' : undefined}
       aria-label={inCell === true ? label : undefined}
       value={value}
+      title={choices.find((choice) => choice.value === value)?.label}
       onChange={(event) => {
         const chosen = choices.find((choice) => choice.value === event.target.value)
         if (chosen !== undefined) commit(chosen.value)

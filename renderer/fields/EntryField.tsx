@@ -3,6 +3,8 @@ import { type EntrySetup, useEntry } from './use-entry'
 export interface EntryFieldProps<T> extends EntrySetup<T> {
   readonly label: string
   readonly hint?: string | undefined
+  /** Shown in its place while nothing is entered: what nothing means. */
+  readonly whenEmpty?: string
   /** Dotted path of the field, so that a finding can send the hand here. */
   readonly path?: string | undefined
   readonly disabled?: boolean
@@ -13,7 +15,17 @@ export interface EntryFieldProps<T> extends EntrySetup<T> {
 }
 
 /** A labelled figure that is typed, with its reason below it when it cannot be read. */
-export function EntryField<T>({ label, hint, disabled, inputMode, inCell, wide, path, ...setup }: EntryFieldProps<T>) {
+export function EntryField<T>({
+  label,
+  hint,
+  whenEmpty,
+  disabled,
+  inputMode,
+  inCell,
+  wide,
+  path,
+  ...setup
+}: EntryFieldProps<T>) {
   const entry = useEntry(setup)
   const noteId = `${entry.id}-note`
   const input = (
@@ -25,6 +37,7 @@ export function EntryField<T>({ label, hint, disabled, inputMode, inCell, wide, 
       inputMode={inputMode ?? 'text'}
       autoComplete="off"
       spellCheck={false}
+      placeholder={whenEmpty}
       disabled={disabled}
       value={entry.text}
       aria-label={inCell === true ? label : undefined}

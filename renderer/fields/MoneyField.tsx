@@ -4,13 +4,14 @@ import { useApp } from '../store/use-app'
 import { EntryField } from './EntryField'
 import type { FieldProps } from './field-props'
 
-/** An amount in the workshop's currency; empty means that no price is known, never nought. */
+/** An amount in the workshop's currency, taken while it is typed; empty means that no price is known, never nought. */
 export function MoneyField(props: FieldProps<number | null>) {
   const shows = useApp((state) => state.workshop.shows)
   const currency = useApp((state) => state.workshop.currency)
   return (
     <EntryField
       {...props}
+      live
       inputMode="decimal"
       show={(value) => (value === null ? '' : showMoney(value, currency, shows.decimalMark))}
       read={(text) => {

@@ -8,4 +8,6 @@ export interface FieldProps<T> {
   readonly disabled?: boolean
   readonly inCell?: boolean
   readonly wide?: boolean
+  /** Taken while it is typed; all of it is one step of the history. */
+  readonly live?: boolean
 }

@@ -1,6 +1,7 @@
 import { useCallback, useState } from 'react'
 import { newDesign } from '../../shared-model/design'
 import { PictureItems } from '../board/picture/PictureItems'
+import { hostText } from '../documents/open-documents'
 import { useServices } from '../documents/use-documents'
 import type { RecentFile } from '../host/host'
 import { Icon } from '../icons/Icon'
@@ -15,8 +16,11 @@ export function FileMenu() {
   const { look } = useActions()
   const [recents, setRecents] = useState<readonly RecentFile[]>([])
   const opening = useCallback(() => {
-    void host.recents().then(setRecents)
-  }, [host])
+    void host.recents().then((found) => {
+      if (found.ok) setRecents(found.value)
+      else look({ notice: { text: hostText(found.problem) } })
+    })
+  }, [host, look])
   const startNew = async (): Promise<void> => {
     await documents.start({ design: newDesign(crypto.randomUUID()), workshop: store.getState().workshop })
     look({ screen: 'board' })

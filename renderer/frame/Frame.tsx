@@ -2,6 +2,7 @@ import { type ComponentType, lazy, Suspense, useCallback } from 'react'
 import { newDesign } from '../../shared-model/design'
 import { BoardScreen } from '../board/BoardScreen'
 import { useServices } from '../documents/use-documents'
+import { useDroppedFile } from '../documents/use-dropped-file'
 import { useApp, useAppStore } from '../store/use-app'
 import type { Screen } from '../store/view'
 import { AskDialog } from './AskDialog'
@@ -34,7 +35,9 @@ export function Frame() {
   const startNew = useCallback(() => {
     void documents.start({ design: newDesign(crypto.randomUUID()), workshop: store.getState().workshop })
   }, [documents, store])
+  const tell = useCallback((text: string) => store.do.look({ notice: { text } }), [store])
   useShortcuts(startNew)
+  useDroppedFile(documents.take, tell)
   const Room = ROOMS[screen]
   return (
     <div className="frame">

@@ -1,3 +1,4 @@
+import { plainOrder } from '../../shared-model/words'
 import { Icon } from '../icons/Icon'
 import { problemText } from '../plan/wording'
 import { useActions, useApp } from '../store/use-app'
@@ -11,7 +12,7 @@ export function Notice() {
     <div className="notice" role="alert">
       {notice === null ? null : (
         <div>
-          <span>{'text' in notice ? notice.text : problemText(notice.problem, shows)}</span>
+          <span>{'text' in notice ? plainOrder(notice.text) : problemText(notice.problem, shows)}</span>
           <button type="button" className="button" onClick={() => look({ notice: null })}>
             <Icon name="close" />
             Put away

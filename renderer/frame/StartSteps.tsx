@@ -1,10 +1,11 @@
-import { useMemo, useState } from 'react'
+import { useEffect, useState } from 'react'
 import { editSill, type Shows } from '../../shared-model/design'
 import { ok } from '../../shared-model/outcome'
 import { fittingClosures } from '../catalogue/fitting-closures'
 import type { Offered } from '../catalogue/offered'
 import { seatingSaw } from '../catalogue/seating-saw'
 import { useOffered } from '../catalogue/use-offered'
+import { afterPaint } from '../drawing/after-paint'
 import { ChoiceField } from '../fields/ChoiceField'
 import { LengthField } from '../fields/LengthField'
 import { problemText, wordsOf } from '../plan/wording'
@@ -23,11 +24,15 @@ export function StartSteps() {
   const design = useApp((state) => state.design)
   const workshop = useApp((state) => state.workshop)
   const on = useApp((state) => state.on)
-  const first = useMemo(
-    () => firstDesign(design, workshop, on, { cropId, profileId }),
+  const [fault, setFault] = useState<FirstFault | null>(null)
+  // Whether a first design can be made of this is worked out once the page is seen.
+  useEffect(
+    () => afterPaint(() => setFault(faultIn(firstDesign(design, workshop, on, { cropId, profileId })))),
     [design, workshop, on, cropId, profileId]
   )
   const begin = (): void => {
+    const first = firstDesign(design, workshop, on, { cropId, profileId })
+    setFault(faultIn(first))
     if (!('design' in first)) return
     edit.design('make a first design', () => ok(first.design))
     store.do.look({ started: true, screen: 'board' })
@@ -73,11 +78,11 @@ export function StartSteps() {
             choices={offered.profiles.map((profile) => ({ value: profile.id, label: profile.name }))}
             commit={setProfile}
           />
-          <button type="button" className="button primary" disabled={!('design' in first)} onClick={begin}>
+          <button type="button" className="button primary" disabled={fault !== null} onClick={begin}>
             Draw it
           </button>
           <p className="error" role="status">
-            {'design' in first ? '' : `No first design with this stock here: ${whyNot(first, workshop.shows)}`}
+            {fault === null ? '' : `No first design with this stock here: ${whyNot(fault, workshop.shows)}`}
           </p>
         </li>
       </ol>
@@ -85,8 +90,12 @@ export function StartSteps() {
   )
 }
 
-const whyNot = (first: Exclude<FirstDesign, { readonly design: unknown }>, shows: Shows): string =>
-  'finding' in first ? wordsOf(first.finding, shows) : problemText(first.problem, shows)
+type FirstFault = Exclude<FirstDesign, { readonly design: unknown }>
+
+const faultIn = (first: FirstDesign): FirstFault | null => ('design' in first ? null : first)
+
+const whyNot = (fault: FirstFault, shows: Shows): string =>
+  'finding' in fault ? wordsOf(fault.finding, shows) : problemText(fault.problem, shows)
 
 /** The first profile with a closure that holds and a cup that seats; a first design in it has no fault. */
 const firstProfile = (from: Offered) =>

@@ -1,6 +1,7 @@
+import { useServices } from '../documents/use-documents'
 import { Icon } from '../icons/Icon'
 import mark from '../icons/sillwright.svg'
-import { isUnsaved } from '../store/files'
+import { type FileState, isUnsaved } from '../store/files'
 import { useActions, useApp } from '../store/use-app'
 import { FileMenu } from './FileMenu'
 import { LightDarkSwitch } from './LightDarkSwitch'
@@ -11,7 +12,8 @@ export function TopBar() {
   const actions = useActions()
   const history = useApp((state) => state.history)
   const unsaved = useApp(isUnsaved)
-  const file = useApp((state) => state.files.designFile)
+  const files = useApp((state) => state.files)
+  const { documents } = useServices()
   const undone = history.past.at(-1)?.what
   const redone = history.future.at(-1)?.what
   return (
@@ -23,8 +25,14 @@ export function TopBar() {
       <FileMenu />
       <TitleInput />
       <span className="quiet small" role="status" aria-label="File state">
-        {unsaved ? 'Changes not saved' : file === null ? 'Not saved to a file yet' : `Saved in ${file.name}`}
+        {fileState(files, unsaved)}
       </span>
+      {files.readOnly ? (
+        <button type="button" className="button" onClick={() => void documents.save()}>
+          <Icon name="save" />
+          Save a copy to change
+        </button>
+      ) : null}
       <span className="spring" />
       <div className="button-row">
         <button
@@ -51,4 +59,10 @@ export function TopBar() {
       </div>
     </header>
   )
+}
+
+const fileState = ({ designFile, readOnly }: FileState, unsaved: boolean): string => {
+  if (readOnly) return 'For reading only: from a newer version'
+  if (unsaved) return 'Changes not saved'
+  return designFile === null ? 'Not saved to a file yet' : `Saved in ${designFile.name}`
 }

@@ -34,7 +34,9 @@ export function Totals({ plan }: { readonly plan: Plan }) {
           {full === null
             ? '…'
             : cost === null || cost === undefined
-              ? 'prices missing'
+              ? full.bill.missing.length > 0
+                ? 'prices missing'
+                : 'not known'
               : showMoney(cost.totalMinor, full.pricing.currency, shows.decimalMark)}
         </dd>
       </div>

@@ -2,24 +2,21 @@
 const MOST_FRAMES = 90
 /** After so many frames a part that holds the field will do. */
 const PART_WILL_DO = 12
+/** A part that is folded away has no fields until it is unfolded. */
+const UNFOLD_AFTER = 4
 
 /** Puts the focus in the field of this path, or in the nearest part of the window that holds it, once it is there. */
 export function reachField(path: string): void {
   let frame = 0
   const look = (): void => {
     frame += 1
+    if (frame === UNFOLD_AFTER) unfold(nearest(path))
     const found = frame < PART_WILL_DO ? at(path) : nearest(path)
     if (found === null) {
       if (frame < MOST_FRAMES) requestAnimationFrame(look)
       return
     }
-    for (
-      let holder = found.closest('details');
-      holder !== null;
-      holder = holder.parentElement?.closest('details') ?? null
-    ) {
-      holder.open = true
-    }
+    unfold(found)
     const field = found.matches('input, select, button')
       ? found
       : found.querySelector<HTMLElement>('input, select, button')
@@ -28,6 +25,15 @@ export function reachField(path: string): void {
     if (field instanceof HTMLInputElement) field.select()
   }
   requestAnimationFrame(look)
+}
+
+function unfold(found: HTMLElement | null): void {
+  for (
+    let part = found?.closest('details') ?? null;
+    part !== null;
+    part = part.parentElement?.closest('details') ?? null
+  )
+    part.open = true
 }
 
 const at = (path: string): HTMLElement | null =>

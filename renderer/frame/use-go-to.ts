@@ -1,5 +1,5 @@
 import type { Where } from '../../shared-model/outcome'
-import { chooseChannel, chooseSite, NOTHING } from '../store/selection'
+import { chooseChannel, chooseOpening, chooseSite, NOTHING } from '../store/selection'
 import { useAppStore } from '../store/use-app'
 import type { Screen } from '../store/view'
 import { reachField } from './reach-field'
@@ -24,7 +24,9 @@ export function useGoTo(): (where: Where) => void {
         channelId === undefined
           ? NOTHING
           : siteId === undefined
-            ? { ...chooseChannel(channelId), openingId: openingId ?? null }
+            ? openingId === undefined
+              ? chooseChannel(channelId)
+              : chooseOpening(channelId, openingId)
             : chooseSite(channelId, siteId)
       store.do.select(chosen)
     }

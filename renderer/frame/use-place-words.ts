@@ -1,12 +1,12 @@
 import type { Where } from '../../shared-model/outcome'
 import { OPENING_NAMES } from '../../shared-model/words'
-import { useLivePlan } from '../plan/use-plan'
+import { usePlanState } from '../plan/use-plan'
 import { useApp } from '../store/use-app'
 
 /** Where a finding belongs, by the marks on the board: `Channel 2, site 3`. */
 export function usePlaceWords(where: Where): string {
   const channel = useApp((state) => state.design.channels.find((each) => each.id === where.channelId))
-  const mark = useLivePlan().channels.find((each) => each.channelId === where.channelId)?.mark
+  const mark = usePlanState(({ live }) => live.channels.find((each) => each.channelId === where.channelId)?.mark)
   if (channel === undefined) return ''
   const name = `Channel ${mark ?? channel.name}`
   const opening = channel.openings.find((each) => each.id === where.openingId)

@@ -1,4 +1,5 @@
 import { useEffect } from 'react'
+import { hostText } from '../documents/open-documents'
 import { useServices } from '../documents/use-documents'
 import type { Command } from '../host/host'
 import { useAppStore } from '../store/use-app'
@@ -27,14 +28,17 @@ export function useShortcuts(startNew: () => void): void {
       const command = commandOf(event)
       if (command === null || (isTyping(event.target) && (command === 'undo' || command === 'redo'))) return
       event.preventDefault()
-      take(command)
+      // A key held down takes step after step back, but saves or prints once.
+      if (!event.repeat || command === 'undo' || command === 'redo') take(command)
     }
     window.addEventListener('keydown', key)
     const stopCommands = host.onCommand(take)
+    const stopTrouble = host.onTrouble((problem) => store.do.look({ notice: { text: hostText(problem) } }))
     const stopFiles = host.onOpenedFile((file) => void documents.take(file))
     return () => {
       window.removeEventListener('keydown', key)
       stopCommands()
+      stopTrouble()
       stopFiles()
     }
   }, [store, documents, host, startNew])

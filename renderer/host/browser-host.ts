@@ -1,16 +1,15 @@
 import { browserFiles } from './browser-files'
+import { browserRecovery } from './browser-recovery'
 import { download } from './download'
 import type { Host } from './host'
 import { openKeptValues } from './kept-values'
-import { isRecovery } from './recovery'
-
-const RECOVERY = 'recovery'
-const WORKSHOP = 'workshop'
+import { tabLocks } from './tab-locks'
 
 /** The page in a browser: files by the browser's own file access or by download, recovery in its database. */
 export function browserHost(): Host {
   const kept = openKeptValues('sillwright')
-  const files = browserFiles(kept)
+  const locks = tabLocks()
+  const files = browserFiles(kept, locks)
   let unsaved = false
   window.addEventListener('beforeunload', (event) => {
     if (unsaved) event.preventDefault()
@@ -23,30 +22,22 @@ export function browserHost(): Host {
         : 'Running in the browser. Files are saved where you choose; work not yet saved is kept in this browser.',
     ...files,
     writeOut: async (name, mime, bytes) => {
-      download(name, mime, bytes)
+      await download(name, mime, bytes)
       return { ok: true, value: name }
     },
     printPdf: async (name, bytes) => {
       printFrame(new Blob([bytes], { type: 'application/pdf' }))
       return { ok: true, value: name }
     },
-    keepRecovery: (recovery) => kept.put(RECOVERY, recovery),
-    readRecovery: async () => {
-      const found = await kept.get(RECOVERY).catch(() => undefined)
-      return isRecovery(found) ? found : null
-    },
-    dropRecovery: () => kept.drop(RECOVERY),
-    keepWorkshop: (text) => kept.put(WORKSHOP, text),
-    readWorkshop: async () => {
-      const found = await kept.get(WORKSHOP).catch(() => undefined)
-      return typeof found === 'string' ? found : null
-    },
+    ...browserRecovery(kept, locks),
     setUnsaved: (now) => {
       unsaved = now
     },
     close: () => {},
     onCommand: () => () => {},
-    onOpenedFile: () => () => {}
+    fileAtStart: () => Promise.resolve(null),
+    onOpenedFile: () => () => {},
+    onTrouble: () => () => {}
   }
 }
 

@@ -1,6 +1,6 @@
-import type { Bridge, FileProblem, Reply } from '../../main/bridge/contract'
-import type { FileRef, Host, HostResult, OpenedFile, Recovery } from './host'
-import { MOST_FILE_BYTES } from './host'
+import type { Bridge, MessageName, Messages, Recovered, Reply } from '../../main/bridge/contract'
+import { hostProblem } from './desktop-problem'
+import type { FileRef, Host, HostProblem, HostResult, LeftRecovery, OpenedFile, Recovery } from './host'
 import { recoveryFrom } from './recovery'
 
 declare global {
@@ -9,6 +9,7 @@ declare global {
   }
 }
 
+/** Each run of the page keeps its work under a key of its own, so that what an earlier one left is not written over. */
 const RECOVERY = 'design'
 const WORKSHOP = 'workshop'
 const GIVEN_UP = { ok: false, problem: { code: 'given-up' } } as const
@@ -17,6 +18,24 @@ const GIVEN_UP = { ok: false, problem: { code: 'given-up' } } as const
 export function desktopHost(bridge: Bridge): Host {
   /** What each file was on disk when it was last read or written here. */
   const stamps = new Map<string, string>()
+  const own = `${RECOVERY}-${crypto.randomUUID()}`
+  /** The workshop as this window last saw it kept. */
+  let seen: string | null = null
+  /** Files opened from outside that nobody has taken yet, and who takes them. */
+  const given: OpenedFile[] = []
+  let takes: ((file: OpenedFile) => void) | null = null
+  const handOver = (): void => {
+    if (takes !== null) for (const file of given.splice(0)) takes(file)
+  }
+  const troubled = new Set<(problem: HostProblem) => void>()
+  const trouble = (problem: HostProblem): void => {
+    for (const take of troubled) take(problem)
+  }
+  /** Sends what nobody waits for an answer to. */
+  const tell = async <M extends MessageName>(name: M, payload: Messages[M]['payload']): Promise<void> => {
+    const reply = await bridge.send(name, payload)
+    if (!reply.ok) trouble(hostProblem(reply.problem))
+  }
   const taken = (file: { readonly fileId: string; readonly name: string; readonly stamp: string }): FileRef => {
     stamps.set(file.fileId, file.stamp)
     return { id: file.fileId, name: file.name }
@@ -24,13 +43,20 @@ export function desktopHost(bridge: Bridge): Host {
   const opened = (
     reply: Reply<{ fileId: string; name: string; stamp: string; text: string } | null>
   ): HostResult<OpenedFile> => {
-    if (!reply.ok) return { ok: false, problem: problemOf(reply.problem) }
+    if (!reply.ok) return { ok: false, problem: hostProblem(reply.problem) }
     if (reply.value === null) return GIVEN_UP
     return { ok: true, value: { file: taken(reply.value), text: reply.value.text } }
   }
-  const readKey = async (key: string): Promise<string | null> => {
+  const records = async (): Promise<readonly Recovered[]> => {
     const reply = await bridge.send('recovery:list', null)
-    return reply.ok ? (reply.value.find((each) => each.key === key)?.text ?? null) : null
+    if (!reply.ok) throw new Error(reply.problem.code)
+    return reply.value
+  }
+  const readKey = async (key: string): Promise<string | null> =>
+    (await records()).find((each) => each.key === key)?.text ?? null
+  const keep = async (key: string, name: string, text: string): Promise<void> => {
+    const reply = await bridge.send('recovery:write', { key, name, text })
+    if (!reply.ok) throw new Error(reply.problem.code)
   }
   return {
     kind: 'desktop',
@@ -39,10 +65,9 @@ export function desktopHost(bridge: Bridge): Host {
     openRecent: async (fileId) => opened(await bridge.send('document:open-recent', { fileId })),
     recents: async () => {
       const reply = await bridge.send('recent:list', null)
-      if (!reply.ok) return []
-      return reply.value
-        .filter((each) => each.kind === 'design')
-        .map((each) => ({ id: each.fileId, name: each.name, where: each.folder }))
+      if (!reply.ok) return { ok: false, problem: hostProblem(reply.problem) }
+      const designs = reply.value.filter((each) => each.kind === 'design')
+      return { ok: true, value: designs.map(({ fileId, name, folder }) => ({ id: fileId, name, where: folder })) }
     },
     save: async (ask) => {
       const stamp = ask.file === null ? undefined : stamps.get(ask.file.id)
@@ -55,69 +80,78 @@ export function desktopHost(bridge: Bridge): Host {
               overwrite: ask.force === true
             })
           : await bridge.send('document:save-as', { kind: ask.kind, suggestedName: ask.name, text: ask.text })
-      if (!reply.ok) return { ok: false, problem: problemOf(reply.problem) }
+      if (!reply.ok) return { ok: false, problem: hostProblem(reply.problem) }
       return reply.value === null ? GIVEN_UP : { ok: true, value: taken(reply.value) }
     },
     writeOut: async (suggestedName, _mime, bytes) => {
       const reply = await bridge.send('export:save', { suggestedName, bytes })
-      if (!reply.ok) return { ok: false, problem: problemOf(reply.problem) }
+      if (!reply.ok) return { ok: false, problem: hostProblem(reply.problem) }
       return reply.value === null ? GIVEN_UP : { ok: true, value: reply.value }
     },
     printPdf: async (name, bytes) => {
       const reply = await bridge.send('print:pdf', { bytes })
-      return reply.ok ? { ok: true, value: name } : { ok: false, problem: problemOf(reply.problem) }
+      return reply.ok ? { ok: true, value: name } : { ok: false, problem: hostProblem(reply.problem) }
     },
-    keepRecovery: async (recovery) => {
-      await bridge.send('recovery:write', { key: RECOVERY, name: nameIn(recovery), text: JSON.stringify(recovery) })
-    },
-    readRecovery: async () => recoveryFrom(await readKey(RECOVERY)),
-    dropRecovery: async () => {
-      await bridge.send('recovery:drop', { key: RECOVERY })
-    },
+    keepRecovery: (recovery) => keep(own, nameIn(recovery), JSON.stringify(recovery)),
+    leftRecoveries: async () =>
+      (await records()).filter(({ key }) => key !== own && key.startsWith(RECOVERY)).flatMap(leftIn),
+    dropRecovery: (key = own) => tell('recovery:drop', { key }),
     keepWorkshop: async (text) => {
-      await bridge.send('recovery:write', { key: WORKSHOP, name: 'workshop', text })
+      if ((await readKey(WORKSHOP)) !== seen) return false
+      await keep(WORKSHOP, WORKSHOP, text)
+      seen = text
+      return true
     },
-    readWorkshop: () => readKey(WORKSHOP),
+    readWorkshop: async () => {
+      seen = await readKey(WORKSHOP)
+      return seen
+    },
+    setAside: (text) => keep(`${WORKSHOP}-aside-${crypto.randomUUID()}`, WORKSHOP, text),
     setUnsaved: (edited, title) => {
-      void bridge.send('window:state', { title: title.slice(0, 300), edited })
+      void tell('window:state', { title: title.slice(0, 300), edited })
     },
     close: () => {
-      void bridge.send('window:close', null)
+      void tell('window:close', null)
     },
     onCommand: (take) =>
       bridge.listen((event) => {
         if (event.kind === 'menu') take(event.command)
         if (event.kind === 'close-asked') take('close')
       }),
-    onOpenedFile: (take) => {
-      const stop = bridge.listen((event) => {
-        if (event.kind === 'opened') take({ file: taken(event.file), text: event.file.text })
+    fileAtStart: async () => {
+      bridge.listen((event) => {
+        if (event.kind !== 'opened') return
+        given.push({ file: taken(event.file), text: event.file.text })
+        handOver()
       })
-      void bridge.send('window:ready', null)
-      return stop
+      // The shell sends what waits for the page before it answers.
+      await tell('window:ready', null)
+      return given.shift() ?? null
+    },
+    onOpenedFile: (take) => {
+      takes = take
+      handOver()
+      return () => {
+        takes = null
+      }
+    },
+    onTrouble: (take) => {
+      troubled.add(take)
+      const stop = bridge.listen((event) => {
+        if (event.kind === 'unreadable') take({ code: 'unreadable', about: event.about })
+      })
+      return () => {
+        troubled.delete(take)
+        stop()
+      }
     }
   }
 }
 
+/** A file's id was for that run only: what comes back has the file's name, and asks where it goes. */
+const leftIn = ({ key, text }: { readonly key: string; readonly text: string }): readonly LeftRecovery[] => {
+  const found = recoveryFrom(text)
+  return found === null ? [] : [{ ...found, key, file: found.file === null ? null : { id: '', name: found.file.name } }]
+}
+
 const nameIn = (recovery: Recovery): string => (recovery.file?.name ?? 'design').slice(0, 200)
-
-const WORDS: Readonly<Record<FileProblem['code'], string>> = {
-  'bad-message': 'the window sent something the program refuses',
-  'not-found': 'it is no longer there',
-  'too-large': 'it is too large',
-  'not-text': 'it is not a text file',
-  'not-a-file': 'it is not a file',
-  'no-permission': 'this account may not read or write it',
-  'disk-full': 'the disk is full',
-  'changed-on-disk': 'it changed on disk',
-  'open-elsewhere': 'it is open in another window',
-  'unknown-file': 'the program no longer knows it',
-  'newer-schema': 'it was written by a newer version of the program',
-  failed: 'the machine refused'
-}
-
-const problemOf = ({ code, about }: FileProblem) => {
-  if (code === 'changed-on-disk') return { code: 'file-changed', name: about } as const
-  if (code === 'too-large') return { code: 'file-too-large', name: about, mostBytes: MOST_FILE_BYTES } as const
-  return { code: 'file-failed', name: about, detail: WORDS[code] } as const
-}

@@ -3,9 +3,14 @@ export interface KeptValues {
   readonly get: (key: string) => Promise<unknown>
   readonly put: (key: string, value: unknown) => Promise<void>
   readonly drop: (key: string) => Promise<void>
+  readonly keys: () => Promise<readonly string[]>
+  /** Puts a value in place of the one that was seen; false, and nothing changes, where another stands there by now. */
+  readonly swap: (key: string, seen: unknown, value: unknown) => Promise<boolean>
 }
 
 const SHELF = 'values'
+/** What is kept is on the disk before it counts as kept: a power cut loses none of it. */
+const SAFELY: IDBTransactionOptions = { durability: 'strict' }
 
 export function openKeptValues(name: string): KeptValues {
   let opened: Promise<IDBDatabase> | null = null
@@ -19,7 +24,7 @@ export function openKeptValues(name: string): KeptValues {
     return opened
   }
   const run = async <T>(mode: IDBTransactionMode, ask: (shelf: IDBObjectStore) => IDBRequest<T>): Promise<T> => {
-    const transaction = (await database()).transaction(SHELF, mode)
+    const transaction = (await database()).transaction(SHELF, mode, SAFELY)
     const request = ask(transaction.objectStore(SHELF))
     return new Promise<T>((resolve, reject) => {
       transaction.oncomplete = () => resolve(request.result)
@@ -34,6 +39,22 @@ export function openKeptValues(name: string): KeptValues {
     },
     drop: async (key) => {
       await run('readwrite', (shelf) => shelf.delete(key))
+    },
+    keys: async () => (await run('readonly', (shelf) => shelf.getAllKeys())).map(String),
+    swap: async (key, seen, value) => {
+      const transaction = (await database()).transaction(SHELF, 'readwrite', SAFELY)
+      const shelf = transaction.objectStore(SHELF)
+      return new Promise<boolean>((resolve, reject) => {
+        let swapped = false
+        const found = shelf.get(key)
+        found.onsuccess = () => {
+          swapped = found.result === seen
+          if (swapped) shelf.put(value, key)
+        }
+        transaction.oncomplete = () => resolve(swapped)
+        transaction.onerror = () => reject(transaction.error ?? new Error('the value was not kept'))
+        transaction.onabort = transaction.onerror
+      })
     }
   }
 }

@@ -13,6 +13,17 @@ export function recoveryFrom(text: string | null): Recovery | null {
 /** Kept by an earlier run of the program: checked before it is trusted. */
 export function isRecovery(found: unknown): found is Recovery {
   if (typeof found !== 'object' || found === null) return false
-  const { savedOn, design, workshop } = found as Record<string, unknown>
-  return typeof savedOn === 'string' && typeof design === 'string' && typeof workshop === 'string'
+  const { savedOn, design, workshop, file, saved } = found as Record<string, unknown>
+  return (
+    [savedOn, design, workshop].every((each) => typeof each === 'string') &&
+    !Number.isNaN(Date.parse(String(savedOn))) &&
+    (file === null || isFileRef(file)) &&
+    (saved === undefined || saved === null || typeof saved === 'string')
+  )
+}
+
+function isFileRef(found: unknown): boolean {
+  if (typeof found !== 'object' || found === null) return false
+  const { id, name } = found as Record<string, unknown>
+  return typeof id === 'string' && typeof name === 'string'
 }

@@ -28,6 +28,7 @@ export function TableView({ table }: { readonly table: TableBlock }) {
                 const cell = row[index]
                 return (
                   <td key={column.head} className={column.align === 'right' ? 'number' : undefined}>
+                    {cell?.lead === undefined ? null : <strong>{cell.lead} </strong>}
                     {cell?.strong === true ? <strong>{cell.text}</strong> : (cell?.text ?? '')}
                     {cell?.under === undefined ? null : <div className="quiet small">{cell.under}</div>}
                   </td>

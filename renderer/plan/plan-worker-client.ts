@@ -1,7 +1,7 @@
 import { proxy, type Remote, wrap } from 'comlink'
+import type { BarProgress } from '../../shared-model/cutting'
 import type { Design, Workshop } from '../../shared-model/design'
 import type { Plan } from '../../shared-model/plan'
-import type { LadderStep } from '../../shared-model/pricing'
 import type { SheetData } from '../../shared-model/sheet'
 import type { FitAsk, FoundFits, PlanWorkerApi, SheetWish, WrittenSheet } from '../workers/plan-worker'
 
@@ -9,21 +9,28 @@ import type { FitAsk, FoundFits, PlanWorkerApi, SheetWish, WrittenSheet } from '
 export const FIRST_WORK = 20_000
 export const PROOF_WORK = 8_000_000
 
-/** Layouts tried for one stock at most: more than four rows of fourteen sites give. */
-export const FIT_TRIES = 4000
+/** Layouts tried for one stock at most: what four rows of 23 sites give. Whoever waits that long is told. */
+const FIT_TRIES = 17_549
 
 /** Heavy work off the window's thread. Cancelling ends the worker; the next question starts a new one. */
 export interface HeavyWorker {
   readonly evaluate: (design: Design, workshop: Workshop, on: string, work: number) => Promise<Plan>
-  /** Re-solves the build for each batch size, telling each step when it is known. */
-  readonly ladder: (
+  /** The search for a proof, telling how far each profile's is, and each plan whose bars are cheaper than before. */
+  readonly prove: (
     design: Design,
     workshop: Workshop,
     on: string,
-    sizes: readonly number[],
-    tell: (step: LadderStep) => void
-  ) => Promise<void>
-  readonly write: (plan: Plan, design: Design, workshop: Workshop, wish: SheetWish) => Promise<WrittenSheet>
+    work: number,
+    tell: (profileId: string, progress: BarProgress) => void,
+    tellBetter: (plan: Plan) => void
+  ) => Promise<Plan>
+  readonly write: (
+    plan: Plan,
+    design: Design,
+    workshop: Workshop,
+    wish: SheetWish,
+    tell: (share: number) => void
+  ) => Promise<WrittenSheet>
   readonly fits: (asks: readonly FitAsk[], workshop: Workshop, on: string, mostMs: number) => Promise<FoundFits>
   /** Writes a document that is plain data already. */
   readonly pages: (sheet: SheetData, paper: 'letter' | 'a4') => Promise<Pick<WrittenSheet, 'pdf' | 'pages'>>
@@ -33,11 +40,14 @@ export interface HeavyWorker {
 interface Held {
   readonly worker: Worker
   readonly api: Remote<PlanWorkerApi>
-  readonly givenUp: Promise<never>
+  readonly calledOff: Promise<never>
   readonly giveUp: () => void
 }
 
 const GIVEN_UP = 'given up'
+
+/** How a question that is called off fails. */
+export const givenUp = (): Error => new Error(GIVEN_UP)
 
 /** Whether a question failed only because it was called off. */
 export const wasGivenUp = (error: unknown): boolean => error instanceof Error && error.message === GIVEN_UP
@@ -59,7 +69,7 @@ export function heavyWorker(): HeavyWorker {
     const mine = held
     busy = true
     try {
-      return await Promise.race([question(mine.api), mine.givenUp])
+      return await Promise.race([question(mine.api), mine.calledOff])
     } finally {
       if (held === mine) busy = false
     }
@@ -67,10 +77,10 @@ export function heavyWorker(): HeavyWorker {
   return {
     cancel,
     evaluate: (design, workshop, on, work) => ask((api) => api.evaluate(design, workshop, on, work)),
+    prove: (design, workshop, on, work, tell, tellBetter) =>
+      ask((api) => api.prove(design, workshop, on, work, proxy(tell), proxy(tellBetter))),
     fits: (asks, workshop, on, mostMs) => ask((api) => api.fits(asks, workshop, on, FIT_TRIES, mostMs)),
-    ladder: (design, workshop, on, sizes, tell) =>
-      ask((api) => api.ladder(design, workshop, on, sizes, FIRST_WORK, proxy(tell))),
-    write: (plan, design, workshop, wish) => ask((api) => api.write(plan, design, workshop, wish)),
+    write: (plan, design, workshop, wish, tell) => ask((api) => api.write(plan, design, workshop, wish, proxy(tell))),
     pages: (sheet, paper) => ask((api) => api.pages(sheet, paper))
   }
 }
@@ -78,10 +88,10 @@ export function heavyWorker(): HeavyWorker {
 function start(): Held {
   const worker = new Worker(new URL('../workers/plan-worker.ts', import.meta.url), { type: 'module' })
   let giveUp = (): void => {}
-  const givenUp = new Promise<never>((_, reject) => {
-    giveUp = () => reject(new Error(GIVEN_UP))
+  const calledOff = new Promise<never>((_, reject) => {
+    giveUp = () => reject(givenUp())
     worker.addEventListener('error', (event) => reject(new Error(event.message || 'the worker did not start')))
   })
-  givenUp.catch(() => {})
-  return { worker, api: wrap<PlanWorkerApi>(worker), givenUp, giveUp }
+  calledOff.catch(() => {})
+  return { worker, api: wrap<PlanWorkerApi>(worker), calledOff, giveUp }
 }

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { Channel } from '../../shared-model/layout'
 import type { ChannelPlan } from '../../shared-model/plan'
 import { HOLD_NAMES } from '../../shared-model/words'
@@ -5,6 +6,7 @@ import { Dimension } from '../drawing/Dimension'
 import { useSize } from '../drawing/use-size'
 import { useSay } from '../store/use-say'
 import { gapMark } from './gap-words'
+import { RootZone } from './RootZone'
 import { SolidShape } from './SolidShape'
 import { type SectionScale, topOf } from './section-scale'
 
@@ -13,9 +15,13 @@ const LEAST_HEIGHT = 80
 const SIDE_PX = 100
 const WORDS_PX = 40
 const EDGE = 14
+/** A zone lower than this is not lettered. */
+const LEAST_LETTERED_PX = 14
 
 /** The channel cut across at one site, larger, with the air gap and the cup's height dimensioned. */
-export function AcrossDrawing({
+export const AcrossDrawing = memo(Across)
+
+function Across({
   channel,
   part,
   siteId
@@ -46,6 +52,12 @@ export function AcrossDrawing({
   }
   const half = section.widthMm / 2
   const levelMm = water?.levelMm ?? part.water.levelMm
+  const backMm = water?.backLevelMm ?? levelMm
+  const frontMm = water?.frontLevelMm ?? levelMm
+  const isTurned = backMm !== frontMm
+  const walls = isTurned
+    ? `the solution stands ${say.length(backMm)} at the back, ${say.length(frontMm)} at the front`
+    : ''
   const hole = (seat?.holeMm ?? 0) / 2
   const right = scale.x(half) + 14
   return (
@@ -56,18 +68,15 @@ export function AcrossDrawing({
         height={height}
         viewBox={`0 0 ${shown} ${height}`}
         role="img"
-        aria-label={`Cut across at the chosen site${seat === undefined ? '' : `: the cup ${HOLD_NAMES[seat.hold]}`}`}
+        aria-label={`Cut across at the chosen site${seat === undefined ? '' : `: the cup ${HOLD_NAMES[seat.hold]}`}${isTurned ? `; ${walls}` : ''}`}
       >
         {section.shape === 'round' ? (
-          <RoundWalls scale={scale} radiusMm={half} wall={wall} levelMm={levelMm} insideMm={inside} />
+          <RoundWalls scale={scale} radiusMm={half} wall={wall} backMm={backMm} frontMm={frontMm} insideMm={inside} />
         ) : (
           <>
-            <rect
+            <polygon
               className="pen-water"
-              x={scale.x(-half + wall)}
-              y={scale.y(levelMm)}
-              width={Math.max(0, (section.widthMm - 2 * wall) * pxPerMm)}
-              height={Math.max(0, levelMm * pxPerMm)}
+              points={`${scale.x(-half + wall)},${scale.y(0)} ${scale.x(-half + wall)},${scale.y(Math.min(inside, backMm))} ${scale.x(half - wall)},${scale.y(Math.min(inside, frontMm))} ${scale.x(half - wall)},${scale.y(0)}`}
             />
             <path
               className="pen-wall"
@@ -75,6 +84,7 @@ export function AcrossDrawing({
             />
           </>
         )}
+        {seat === undefined ? null : <RootZone seat={seat} atMm={0} scale={scale} />}
         {seat?.solids.map((solid, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the parts of a stack stand in their order
           <SolidShape key={index} solid={solid} atMm={0} scale={scale} />
@@ -83,11 +93,32 @@ export function AcrossDrawing({
           className="pen-level"
           x1={scale.x(-half + wall)}
           x2={scale.x(half - wall)}
-          y1={scale.y(levelMm)}
-          y2={scale.y(levelMm)}
+          y1={scale.y(Math.min(inside, backMm))}
+          y2={scale.y(Math.min(inside, frontMm))}
         />
         <line className="pen-centre" x1={middle} x2={middle} y1={2} y2={height - 2} />
-        <Dimension x1={right} x2={right} y1={scale.y(0)} y2={scale.y(levelMm)} text={say.length(levelMm)} />
+        <Dimension
+          x1={right}
+          x2={right}
+          y1={scale.y(0)}
+          y2={scale.y(frontMm)}
+          text={`${isTurned ? 'front' : 'fill'} ${say.length(frontMm)}`}
+        />
+        {isTurned && (water?.gapMm ?? 0) > 0 ? (
+          <Dimension
+            x1={scale.x(-half) - 14}
+            x2={scale.x(-half) - 14}
+            y1={scale.y(0)}
+            y2={scale.y(backMm)}
+            text={`back ${say.length(backMm)}`}
+            side={-1}
+          />
+        ) : null}
+        {seat === undefined || seat.undersideMm * pxPerMm < LEAST_LETTERED_PX ? null : (
+          <text className="soft" x={middle} y={scale.y(seat.undersideMm / 2) + 4} textAnchor="middle">
+            roots
+          </text>
+        )}
         {seat === undefined || water === undefined ? null : (
           <Dimension
             x1={scale.x(-half) - 14}
@@ -101,6 +132,7 @@ export function AcrossDrawing({
       </svg>
       <p className="small quiet section-note">
         {seat === undefined ? '' : `Across site at ${say.length(siteAt(channel, siteId))}: ${HOLD_NAMES[seat.hold]}`}
+        {isTurned ? `; ${walls}` : ''}
       </p>
     </div>
   )
@@ -112,22 +144,25 @@ interface RoundProps {
   readonly scale: SectionScale
   readonly radiusMm: number
   readonly wall: number
-  readonly levelMm: number
+  readonly backMm: number
+  readonly frontMm: number
   readonly insideMm: number
 }
 
-/** A tube's wall as a ring, and the solution as the segment below the level. */
-function RoundWalls({ scale, radiusMm, wall, levelMm, insideMm }: RoundProps) {
+/** A tube's wall as a ring, and the solution as the segment below the level, turned about the bore's middle. */
+function RoundWalls({ scale, radiusMm, wall, backMm, frontMm, insideMm }: RoundProps) {
   const bore = insideMm / 2
-  const level = Math.min(insideMm, Math.max(0, levelMm))
+  const level = Math.min(insideMm, Math.max(0, (backMm + frontMm) / 2))
   const chord = Math.sqrt(Math.max(0, bore * bore - (level - bore) ** 2))
   const r = bore * scale.pxPerMm
+  const turn = chord > 0 ? (Math.atan2(backMm - frontMm, 2 * chord) * 180) / Math.PI : 0
   return (
     <>
       <circle className="pen-wall" cx={scale.x(0)} cy={scale.y(bore)} r={radiusMm * scale.pxPerMm} />
       <circle className="pen-hole" cx={scale.x(0)} cy={scale.y(bore)} r={(radiusMm - wall) * scale.pxPerMm} />
       <path
         className="pen-water"
+        transform={`rotate(${turn} ${scale.x(0)} ${scale.y(bore)})`}
         d={`M${scale.x(-chord)} ${scale.y(level)}A${r} ${r} 0 ${level > bore ? 1 : 0} 0 ${scale.x(chord)} ${scale.y(level)}Z`}
       />
     </>

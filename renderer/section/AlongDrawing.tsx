@@ -1,9 +1,12 @@
+import { memo } from 'react'
 import type { Channel } from '../../shared-model/layout'
 import type { ChannelPlan } from '../../shared-model/plan'
 import { Dimension } from '../drawing/Dimension'
 import { useSize } from '../drawing/use-size'
 import { useSay } from '../store/use-say'
+import { LevelFigures } from './LevelFigures'
 import { LevelHandle } from './LevelHandle'
+import { RootZone } from './RootZone'
 import { SolidShape } from './SolidShape'
 import { alongScale } from './section-scale'
 
@@ -11,7 +14,9 @@ import { alongScale } from './section-scale'
 const LEAST_HEIGHT = 120
 
 /** The channel cut along its middle, from the datum end. */
-export function AlongDrawing({ channel, part }: { readonly channel: Channel; readonly part: ChannelPlan }) {
+export const AlongDrawing = memo(Along)
+
+function Along({ channel, part }: { readonly channel: Channel; readonly part: ChannelPlan }) {
   const { ref, size } = useSize<HTMLElement>()
   const say = useSay()
   const { layout, water, seats } = part
@@ -67,6 +72,9 @@ export function AlongDrawing({ channel, part }: { readonly channel: Channel; rea
             )}
           />
         ))}
+        {seats.map((seat) => (
+          <RootZone key={seat.siteId} seat={seat} atMm={siteAt(channel, seat.siteId)} scale={scale} />
+        ))}
         {seats.map((seat) =>
           seat.solids.map((solid, index) => (
             <SolidShape
@@ -101,6 +109,13 @@ export function AlongDrawing({ channel, part }: { readonly channel: Channel; rea
           y1={scale.height - 8}
           y2={scale.height - 8}
           text={say.length(channel.lengthMm)}
+        />
+        <LevelFigures
+          channel={channel}
+          part={part}
+          scale={scale}
+          levelMm={tilt(to)}
+          x={scale.x(channel.lengthMm + ends) + 24}
         />
         <LevelHandle
           channel={channel}

@@ -1,4 +1,6 @@
 import { useState } from 'react'
+import { useDrawn } from '../board/use-drawn'
+import { useStill } from '../board/use-still'
 import { useLivePlan } from '../plan/use-plan'
 import { useApp } from '../store/use-app'
 import { useSay } from '../store/use-say'
@@ -11,12 +13,13 @@ import { gapWords } from './gap-words'
 export function SideSection() {
   const [open, setOpen] = useState(true)
   const plan = useLivePlan()
-  const design = useApp((state) => state.design)
+  const channels = useApp((state) => state.design.channels)
   const { channelIds, siteIds } = useApp((state) => state.selection)
+  const drawn = useDrawn()
   const say = useSay()
-  const channelId = channelIds[0] ?? design.channels[0]?.id
-  const channel = design.channels.find((each) => each.id === channelId)
-  const part = plan.channels.find((each) => each.channelId === channelId)
+  const channelId = channelIds[0] ?? channels[0]?.id
+  const channel = useStill(channels.find((each) => each.id === channelId))
+  const part = useStill(plan.channels.find((each) => each.channelId === channelId))
   if (channel === undefined || part === undefined) return null
   const site = channel.sites.find((each) => siteIds.includes(each.id)) ?? channel.sites[0]
   const { water } = part
@@ -36,8 +39,8 @@ export function SideSection() {
       </div>
       {open ? (
         <div className="section-drawings">
-          <AlongDrawing channel={channel} part={part} />
-          {site === undefined ? null : <AcrossDrawing channel={channel} part={part} siteId={site.id} />}
+          {drawn ? <AlongDrawing channel={channel} part={part} /> : null}
+          {drawn && site !== undefined ? <AcrossDrawing channel={channel} part={part} siteId={site.id} /> : null}
         </div>
       ) : null}
     </section>

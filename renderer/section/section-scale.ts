@@ -9,7 +9,7 @@ export interface SectionScale {
 }
 
 /** Room for lettering around the drawing. */
-const SIDE_PX = 46
+const SIDE_PX = 108
 const HEAD_PX = 10
 const FOOT_PX = 26
 

@@ -1,7 +1,7 @@
 import type { Design, Workshop } from '../../shared-model/design'
 import type { Budget } from '../../shared-model/outcome'
 import { evaluate, type Plan } from '../../shared-model/plan'
-import type { LadderEvaluation } from '../../shared-model/pricing'
+import type { Bought, LadderEvaluation } from '../../shared-model/pricing'
 
 /** What a batch of so many comes to, its bars, packs, drilling order and price worked out anew for that size. */
 export const batchAt =
@@ -18,6 +18,16 @@ export const batchOf = ({ pricing, cuts, bill, bench }: Plan): LadderEvaluation 
     .filter(({ need }) => need !== 'stock')
     .flatMap(({ packs }) => packs)
     .reduce((sum, { packs }) => sum + packs, 0),
+  bought: bill.lines.flatMap(boughtOf),
   toolChanges: bench.toolChanges,
   workedS: pricing.cost?.workedS ?? bench.workedS
 })
+
+const boughtOf = ({ need, name, packs }: Plan['bill']['lines'][number]): readonly Bought[] =>
+  packs.map((pack) => ({
+    offerId: pack.offerId,
+    kind: need === 'stock' ? 'bar' : 'pack',
+    name: pack.name === '' ? name : pack.name,
+    size: pack.packSize,
+    count: pack.packs
+  }))

@@ -8,6 +8,7 @@ import type { SheetData } from '../../shared-model/sheet'
 interface PdfWriter {
   readonly virtualfs: { readonly writeFileSync: (name: string, bytes: Uint8Array) => void }
   readonly setFonts: (fonts: ReturnType<typeof fontFamilies>) => void
+  readonly setProgressCallback: (tell: (share: number) => void) => void
   readonly setUrlAccessPolicy: (allows: () => boolean) => void
   readonly createPdf: (document: PdfDocument) => {
     readonly getStream: () => Promise<unknown>
@@ -25,15 +26,29 @@ const isWriter = (value: unknown): value is PdfWriter =>
 
 let ready: Promise<PdfWriter> | undefined
 
-/** The build sheet as PDF bytes, and how many pages it has. Only the page's own two faces are read. */
+/** A step worth telling: the writer tells after every piece of every page. */
+const STEP = 0.02
+
+/**
+ * The build sheet as PDF bytes (streams left open when they are to be compared), and how many pages it has. Tells how much
+ * of it is drawn, from 0 to 1, once the pages are laid out. Only the page's own two faces are read.
+ */
 export async function writePdf(
   sheet: SheetData,
-  paper: 'letter' | 'a4'
+  paper: 'letter' | 'a4',
+  uncompressed = false,
+  tell: (share: number) => void = () => {}
 ): Promise<{ readonly pdf: Uint8Array<ArrayBuffer>; readonly pages: number }> {
   ready ??= prepare()
   const writer = await ready
+  let told = Number.NEGATIVE_INFINITY
+  writer.setProgressCallback((share) => {
+    if (share < told + STEP) return
+    told = share
+    tell(share)
+  })
   let pages = 0
-  const document = docDefinition(sheet, { paper })
+  const document = docDefinition(sheet, { paper, uncompressed })
   const counted: PdfDocument = {
     ...document,
     footer: (page, of, size) => {

@@ -39,11 +39,10 @@ const shallow = (input: BenchInput): readonly BenchFinding[] => {
 /** One for each channel material whose ceiling is common practice, at its widest saw. */
 const speeds = (input: BenchInput): readonly BenchFinding[] =>
   MATERIAL_IDS.flatMap((material): BenchFinding[] => {
-    const diameters = input.channels
-      .filter((channel) => channel.material === material)
-      .flatMap(({ holes }) =>
-        holes.flatMap(({ sawId }) => (sawId === null ? [] : [sawOf(input, sawId)?.diameterMm ?? 0]))
-      )
+    const used = new Set<string>()
+    for (const channel of input.channels)
+      if (channel.material === material) for (const { sawId } of channel.holes) if (sawId !== null) used.add(sawId)
+    const diameters = [...used].map((id) => sawOf(input, id)?.diameterMm ?? 0)
     const ceiling = diameters.length > 0 ? speedCeiling(material, Math.max(...diameters)) : null
     if (!ceiling || ceiling.grade === 'published') return []
     return [

@@ -43,6 +43,8 @@ export interface BenchChannel {
   readonly lengthMm: number
   readonly holes: readonly BenchHole[]
   readonly closures: readonly BenchClosure[]
+  /** In how many units it is still to be drilled; left out: in all. */
+  readonly toDrill?: number
 }
 
 /** Collars (or plain discs) of one need over the whole batch. */

@@ -3,6 +3,7 @@ import { failed, ok } from '../outcome'
 import type { BenchInput } from './bench-input'
 import type { BenchPlan, BenchStep } from './bench-plan'
 import type { BenchProblem } from './codes'
+import type { DrillOrder } from './drill-order'
 import { drillRows, roundingLimit } from './drill-rows'
 import { drillSteps } from './drill-steps'
 import { drillingOf } from './drilling'
@@ -23,14 +24,22 @@ export const benchPlan = (input: BenchInput, budget: Budget = LIVE): Result<Benc
   if (refused) return failed(refused)
   const plan = planOf(input, budget)
   if (input.quantity <= 1) return ok({ ...plan, unit: timesOf(plan.steps) })
-  return ok({ ...plan, unit: timesOf(planOf(oneUnit(input), budget).steps) })
+  return ok({ ...plan, unit: timesOf(ordered(oneUnit(input), budget).steps) })
 }
 
-const planOf = (input: BenchInput, budget: Budget): Omit<BenchPlan, 'unit'> => {
+/** The steps of a batch in their order. */
+const ordered = (
+  input: BenchInput,
+  budget: Budget
+): { readonly order: DrillOrder; readonly steps: readonly BenchStep[] } => {
   const drilling = drillingOf(input)
   const order = keptOrder(drilling.work, budget)
   const drilled = drillSteps(input, drilling, order)
-  const steps = [...stepsBeforeDrilling(input), ...drilled, ...stepsAfterDrilling(input, drilled)]
+  return { order, steps: [...stepsBeforeDrilling(input), ...drilled, ...stepsAfterDrilling(input, drilled)] }
+}
+
+const planOf = (input: BenchInput, budget: Budget): Omit<BenchPlan, 'unit'> => {
+  const { order, steps } = ordered(input, budget)
   const holes = drillRows(input)
   return {
     steps,

@@ -15,18 +15,35 @@ interface Visit {
  * `lateness` says which pieces take the later of equally few stages: none, all, or every second one.
  * null: these stages leave an operation undone.
  */
-export const byTool = (work: DrillWork, stages: Stages, lateness: Lateness): readonly DrillCell[] | null => {
-  const visits: (readonly Visit[])[] = []
-  for (const [p, piece] of work.pieces.entries()) {
-    const from = piece.waitsFor.reduce(
-      (late, { piece: other, operation }) =>
-        Math.max(late, visits[other]?.find(({ operations }) => operations.includes(operation))?.stage ?? stages.length),
-      0
-    )
-    const own = fewestVisits(piece, stages, from, lateness === 'late' || (lateness === 'mixed' && p % 2 === 1))
-    if (!own) return null
-    visits.push(own)
+export const byTool = (work: DrillWork): ((stages: Stages) => (lateness: Lateness) => readonly DrillCell[] | null) => {
+  const alike = work.pieces.map(({ operations }) => JSON.stringify(operations))
+  return (stages) => {
+    const known = new Map<string, readonly Visit[] | null>()
+    const visitsOf = (p: number, from: number, late: boolean): readonly Visit[] | null => {
+      const key = `${alike[p]} ${from} ${late}`
+      const old = known.get(key)
+      if (old !== undefined) return old
+      const own = fewestVisits(work.pieces[p] as DrillPiece, stages, from, late)
+      known.set(key, own)
+      return own
+    }
+    return (lateness) => {
+      const visits: (readonly Visit[])[] = []
+      for (const [p, piece] of work.pieces.entries()) {
+        const from = piece.waitsFor.reduce((late, { piece: other, operation }) => {
+          const done = visits[other]?.find(({ operations }) => operations.includes(operation))
+          return Math.max(late, done?.stage ?? stages.length)
+        }, 0)
+        const own = visitsOf(p, from, lateness === 'late' || (lateness === 'mixed' && p % 2 === 1))
+        if (!own) return null
+        visits.push(own)
+      }
+      return cellsOf(work, stages, visits)
+    }
   }
+}
+
+const cellsOf = (work: DrillWork, stages: Stages, visits: readonly (readonly Visit[])[]): readonly DrillCell[] => {
   const carried = carries(work, visits, stages.length)
   const cells: DrillCell[] = []
   const drills: number[] = []
@@ -43,36 +60,35 @@ export const byTool = (work: DrillWork, stages: Stages, lateness: Lateness): rea
 interface Way {
   readonly visits: number
   readonly stage: number
-  readonly before: number
+  readonly done: number
   readonly from: Way | null
 }
 
 /** Fewest stages in which a piece's operations can all be done, from a stage on; the earliest or the latest such. */
 const fewestVisits = (piece: DrillPiece, stages: Stages, from: number, late: boolean): readonly Visit[] | null => {
   const all = allDone(piece)
-  const ways = new Map<number, Way>([[0, { visits: 0, stage: -1, before: 0, from: null }]])
+  const ways = new Map<number, Way>([[0, { visits: 0, stage: -1, done: 0, from: null }]])
   for (let stage = from; stage < stages.length; stage++) {
-    for (const [done, way] of [...ways]) {
-      const after = doable(piece, done, stages[stage] ?? [])
-      if (after === done) continue
+    const tools = stages[stage] as readonly number[]
+    for (const way of [...ways.values()]) {
+      const after = doable(piece, way.done, tools)
+      if (after === way.done) continue
       const known = ways.get(after)
       if (known && known.visits <= way.visits + (late ? 0 : 1)) continue
-      ways.set(after, { visits: way.visits + 1, stage, before: done, from: way })
+      ways.set(after, { visits: way.visits + 1, stage, done: after, from: way })
     }
   }
-  let done = all
   const visits: Visit[] = []
   for (let way = ways.get(all); way?.from; way = way.from) {
-    const { before } = way
-    const operations = piece.operations.flatMap((_, i) => (((done & ~before) >> i) & 1 ? [i] : []))
+    const now = way.done & ~way.from.done
+    const operations = piece.operations.flatMap((_, i) => ((now >> i) & 1 ? [i] : []))
     visits.push({ stage: way.stage, operations: sorted(piece, operations) })
-    done = before
   }
   return ways.has(all) ? visits.reverse() : null
 }
 
 /** In an order that keeps what comes before what. */
-const sorted = (piece: DrillPiece, operations: readonly number[]): readonly number[] => {
+export const sorted = (piece: DrillPiece, operations: readonly number[]): readonly number[] => {
   const order: number[] = []
   for (const wait of [...operations]) {
     const place = (i: number): void => {
@@ -122,7 +138,7 @@ const carries = (
 const count = (way: readonly (number | null)[]): number => way.reduce<number>((sum, p) => sum + (p === null ? 0 : 1), 0)
 
 /** Fits the stage's tools into the drills; a tool that is fitted stays in its drill. */
-const fitsFor = (drills: number[], tools: readonly number[]): DrillCell['fits'] => {
+export const fitsFor = (drills: number[], tools: readonly number[]): DrillCell['fits'] => {
   const missing = tools.filter((tool) => !drills.includes(tool))
   return missing.map((tool) => {
     const leaving = drills.findIndex((other) => !tools.includes(other))
@@ -152,13 +168,14 @@ const stageCells = (
   const isFirst = (one: (typeof all)[number]) => one.p === carriedIn && one.serial === serialAt(stage - 1, one.p)
   const isLast = (one: (typeof all)[number]) => one.p === carriedOut && one.serial === serialAt(stage, one.p)
   const rank = (one: (typeof all)[number]) => (isFirst(one) ? -1 : isLast(one) ? 1 : 0)
-  const ordered = all.map((one, i) => ({ one, i })).sort((a, b) => rank(a.one) - rank(b.one) || a.i - b.i)
-  return ordered.map(({ one }, i) => ({
-    piece: one.p,
-    serial: one.serial,
-    operations: one.visit.operations,
-    drills: one.visit.operations.map((o) => drills.indexOf(work.pieces[one.p]?.operations[o]?.tool ?? 0)),
-    mounts: !isFirst(one),
-    fits: i === 0 ? fits : []
-  }))
+  return all
+    .sort((a, b) => rank(a) - rank(b))
+    .map((one, i) => ({
+      piece: one.p,
+      serial: one.serial,
+      operations: one.visit.operations,
+      drills: one.visit.operations.map((o) => drills.indexOf(work.pieces[one.p]?.operations[o]?.tool ?? 0)),
+      mounts: !isFirst(one),
+      fits: i === 0 ? fits : []
+    }))
 }

@@ -7,6 +7,7 @@ import type { Handling } from './handling'
 import { handlingBound, handlingOf } from './handling'
 import { leastChanges } from './least-changes'
 import { leastHandling } from './least-handling'
+import { leastWalk } from './least-walk'
 
 export interface DrillOrder extends Handling {
   readonly cells: readonly DrillCell[]
@@ -32,6 +33,8 @@ const LATENESSES: readonly Lateness[] = ['early', 'late', 'mixed']
 const SMALL = 8
 /** A clamping more decides between orders of equal time, in seconds. */
 const TIE_S = 1e-6
+/** In seconds: what decides ties comes to less. */
+const EPSILON = 5e-4
 
 /**
  * The order of all drilling in a batch: least time where the shop has times for a change or a clamping, else fewest
@@ -52,18 +55,30 @@ export const drillOrder = (work: DrillWork, budget: Budget): DrillOrder => {
   const costOf = (cells: readonly DrillCell[]) => handlingOf(weighed, cells).seconds
   let lowerBound = handlingBound(weighed, fewest.lowerBound).seconds
   let best: readonly DrillCell[] | null = null
+  let least = Number.POSITIVE_INFINITY
   const offer = (cells: readonly DrillCell[] | null) => {
-    if (cells && (!best || costOf(cells) < costOf(best) - TIE_S / 2)) best = cells
+    const cost = cells ? costOf(cells) : least
+    if (!(cost < least - TIE_S / 2)) return
+    best = cells
+    least = cost
   }
-  const isLeast = () => best !== null && costOf(best) <= lowerBound + TIE_S / 2
+  const isLeast = () => least <= lowerBound + EPSILON
+  const along = byTool(work)
   for (const stages of fewest.stages) {
+    const ordered = along(stages)
     for (const lateness of LATENESSES) {
-      offer(byTool(work, stages, lateness))
+      offer(ordered(lateness))
       if (isLeast()) break
     }
     if (isLeast()) break
   }
   if (!isLeast() && changeCost < mountCost) offer(byPiece(work))
+  if (!isLeast()) {
+    const plain: DrillWork = { ...weighed, mountS: soughtBy === 'least-time' ? work.mountS : mountCost }
+    const walked = leastWalk(plain, fewest.lowerBound, least, budget)
+    lowerBound = Math.max(lowerBound, walked.lowerBound)
+    offer(walked.cells)
+  }
   if (!isLeast() && isSmall(work)) {
     const exact = leastHandling(work, changeCost, mountCost, budget)
     lowerBound = Math.max(lowerBound, exact.lowerBound)

@@ -9,28 +9,32 @@ import { sawOf } from './saw-of'
  */
 export const drillRows = (input: BenchInput): readonly DrillRow[] => {
   const graduation = nm(Math.round(input.graduationMm * NM_PER_MM))
-  return input.channels.flatMap((channel) =>
-    [...channel.holes]
-      .sort((a, b) => a.atMm - b.atMm)
-      .map((hole, i): DrillRow => {
-        const markedAtMm = setOnGraduation(mm(hole.atMm), graduation, 'nearest')
-        return {
-          channelId: channel.channelId,
-          holeId: hole.id,
-          mark: `${channel.mark}.${i + 1}`,
-          atMm: hole.atMm,
-          face: hole.face,
-          heightMm: hole.heightMm,
-          diameterMm: hole.diameterMm,
-          sawId: hole.sawId,
-          sawName: nameOf(input, hole),
-          concentric: concentricOf(input, hole),
-          sits: hole.sits,
-          markedAtMm,
-          roundingMm: markedAtMm - hole.atMm
-        }
+  const concentric = concentricIn(input)
+  const rows: DrillRow[] = []
+  for (const channel of input.channels) {
+    const along = [...channel.holes].sort((a, b) => a.atMm - b.atMm)
+    let number = 0
+    for (const hole of along) {
+      number += 1
+      const markedAtMm = setOnGraduation(mm(hole.atMm), graduation, 'nearest')
+      rows.push({
+        channelId: channel.channelId,
+        holeId: hole.id,
+        mark: `${channel.mark}.${number}`,
+        atMm: hole.atMm,
+        face: hole.face,
+        heightMm: hole.heightMm,
+        diameterMm: hole.diameterMm,
+        sawId: hole.sawId,
+        sawName: nameOf(input, hole),
+        concentric: concentric(hole),
+        sits: hole.sits,
+        markedAtMm,
+        roundingMm: markedAtMm - hole.atMm
       })
-  )
+    }
+  }
+  return rows
 }
 
 /** Half a graduation: no hole's mark is farther from its true place. */
@@ -40,12 +44,23 @@ const nameOf = (input: BenchInput, hole: BenchHole): string =>
   hole.sawId === null ? '' : (sawOf(input, hole.sawId)?.name ?? hole.sawId)
 
 /** Saws on one centre in the order they cut: the larger scores, the smaller goes through, the larger finishes. */
-const concentricOf = (input: BenchInput, hole: BenchHole): readonly string[] => {
-  if (hole.sawId === null) return []
-  const falling = sawsFalling(input, [hole.sawId, ...hole.alsoSawIds])
-  const names = falling.map((id) => sawOf(input, id)?.name ?? id)
-  return names.length < 2 ? names : [...names, ...names.slice(0, -1).reverse()]
+const concentricIn = (input: BenchInput): ((hole: BenchHole) => readonly string[]) => {
+  const single = new Map<string, readonly string[]>()
+  const nameOfSaw = (id: string): string => sawOf(input, id)?.name ?? id
+  return ({ sawId, alsoSawIds }) => {
+    if (sawId === null) return BY_NO_SAW
+    if (alsoSawIds.length > 0) {
+      const names = sawsFalling(input, [sawId, ...alsoSawIds]).map(nameOfSaw)
+      return names.length < 2 ? names : [...names, ...names.slice(0, -1).reverse()]
+    }
+    // Nearly every hole has one saw: its list is made once.
+    const known = single.get(sawId) ?? [nameOfSaw(sawId)]
+    single.set(sawId, known)
+    return known
+  }
 }
+
+const BY_NO_SAW: readonly string[] = []
 
 /** Saw ids without repeats, the widest first. */
 export const sawsFalling = (input: BenchInput, ids: readonly string[]): readonly string[] =>

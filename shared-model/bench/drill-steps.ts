@@ -9,8 +9,8 @@ interface Growing {
   readonly tool: number
   readonly drill: number
   setUpS: number
-  /** Piece and operation, and on which of the alike pieces. */
-  readonly parts: Map<string, { readonly piece: number; readonly operation: number; readonly serials: number[] }>
+  /** Piece and operation, and on which of the alike pieces; by `partKey`. */
+  readonly parts: Map<number, { readonly piece: number; readonly operation: number; readonly serials: number[] }>
   readonly serves: Set<string>
 }
 
@@ -25,14 +25,16 @@ export const drillSteps = (input: BenchInput, drilling: Drilling, order: DrillOr
     if (cell.fits.length > 0) stretch = new Map()
     let handlingS =
       (cell.mounts ? input.times.mountS : 0) + cell.fits.filter(({ free }) => !free).length * input.times.toolChangeS
-    for (const [k, operation] of cell.operations.entries()) {
+    let at = -1
+    for (const operation of cell.operations) {
+      at += 1
       const tool = drilling.work.pieces[cell.piece]?.operations[operation]?.tool ?? 0
       for (const label of drilling.labels[cell.piece]?.[operation] ?? []) {
-        const key = `${tool} ${label.kind} ${label.about} ${label.material} ${label.about === 'channel' ? '' : label.servesId}`
+        const key = keyOf(tool, label)
         const step = stretch.get(key) ?? {
           label,
           tool,
-          drill: cell.drills[k] ?? 0,
+          drill: cell.drills[at] ?? 0,
           setUpS: 0,
           parts: new Map(),
           serves: new Set<string>()
@@ -44,16 +46,33 @@ export const drillSteps = (input: BenchInput, drilling: Drilling, order: DrillOr
         step.setUpS += handlingS
         handlingS = 0
         step.serves.add(label.servesId)
-        const part = `${cell.piece} ${operation}`
-        const known = step.parts.get(part) ?? { piece: cell.piece, operation, serials: [] }
-        known.serials.push(cell.serial)
-        step.parts.set(part, known)
+        const part = partKey(cell.piece, operation)
+        const known = step.parts.get(part)
+        if (known) known.serials.push(cell.serial)
+        else step.parts.set(part, { piece: cell.piece, operation, serials: [cell.serial] })
       }
     }
   }
   const kept = withoutEmpty(drilling, all)
   return kept.map((step, i) => stepOf(input, drilling, kept, step, i))
 }
+
+/** What one tool does to one kind of thing; kept with its label, which every one of the alike pieces asks for. */
+const keyOf = (tool: number, label: DrillLabel): string => {
+  const known = keptKeys.get(label)
+  if (known !== undefined) return known
+  const { kind, about, material, servesId } = label
+  const key = `${tool} ${kind} ${about} ${material} ${about === 'channel' ? '' : servesId}`
+  keptKeys.set(label, key)
+  return key
+}
+
+const keptKeys = new WeakMap<DrillLabel, string>()
+
+/** More than the operations of any piece: they are bits of one number. */
+const MOST_OPERATIONS = 32
+
+const partKey = (piece: number, operation: number): number => piece * MOST_OPERATIONS + operation
 
 /** A sheet may hold none of a kind: its clamping is then set-up of the step that follows. */
 const withoutEmpty = (drilling: Drilling, all: readonly Growing[]): readonly Growing[] => {
@@ -134,10 +153,10 @@ const needsOf = (drilling: Drilling, all: readonly Growing[], step: Growing, ind
   if (step.label.about === 'channel') needs.add('mark-holes')
   if (step.label.about === 'sheet') needs.add('mark-sheets')
   for (const { piece, operation } of step.parts.values()) {
-    const own = (drilling.work.pieces[piece]?.operations[operation]?.after ?? []).map((o) => `${piece} ${o}`)
-    const others = (drilling.work.pieces[piece]?.waitsFor ?? []).map((wait) => `${wait.piece} ${wait.operation}`)
+    const own = (drilling.work.pieces[piece]?.operations[operation]?.after ?? []).map((o) => partKey(piece, o))
+    const others = (drilling.work.pieces[piece]?.waitsFor ?? []).map((wait) => partKey(wait.piece, wait.operation))
     for (const part of [...own, ...others]) {
-      for (const [i, earlier] of all.entries()) if (i < index && earlier.parts.has(part)) needs.add(`drill-${i + 1}`)
+      for (let i = 0; i < index; i += 1) if (all[i]?.parts.has(part)) needs.add(`drill-${i + 1}`)
     }
   }
   return [...needs]

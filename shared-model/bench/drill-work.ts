@@ -39,18 +39,22 @@ export interface DrillCell {
 export type Stages = readonly (readonly number[])[]
 
 /** Operations of one piece that the tools at hand can do now, followed until no more come free; added to `done`. */
-export const doable = (piece: DrillPiece, done: number, tools: readonly number[]): number => {
+export const doable = ({ operations }: DrillPiece, done: number, tools: readonly number[]): number => {
   let mask = done
-  for (let grew = true; grew; ) {
-    grew = false
-    for (const [i, operation] of piece.operations.entries()) {
-      if (mask & (1 << i) || !tools.includes(operation.tool)) continue
-      if (!operation.after.every((before) => mask & (1 << before))) continue
-      mask |= 1 << i
-      grew = true
+  for (let before = -1; before !== mask; ) {
+    before = mask
+    for (let i = 0; i < operations.length; i++) {
+      const { tool, after } = operations[i] as DrillOperation
+      if (mask & (1 << i) || !tools.includes(tool)) continue
+      if (isDone(after, mask)) mask |= 1 << i
     }
   }
   return mask
+}
+
+const isDone = (operations: readonly number[], done: number): boolean => {
+  for (const operation of operations) if (!(done & (1 << operation))) return false
+  return true
 }
 
 export const allDone = (piece: DrillPiece): number => (1 << piece.operations.length) - 1

@@ -1,5 +1,5 @@
 import type { MaterialId } from '../materials'
-import type { BenchChannel, BenchCollar, BenchInput } from './bench-input'
+import type { BenchChannel, BenchCollar, BenchHole, BenchInput } from './bench-input'
 import type { OperationKind } from './bench-plan'
 import { sawsFalling } from './drill-rows'
 import type { DrillOperation, DrillPiece, DrillWork } from './drill-work'
@@ -90,7 +90,9 @@ const drafts = (input: BenchInput): readonly Draft[] => {
   )
   const sheets = sheetDraft(input, falling)
   return [
-    ...input.channels.filter(({ holes }) => holes.length > 0).map((channel) => channelDraft(input, channel)),
+    ...input.channels
+      .filter(({ holes, toDrill }) => holes.length > 0 && toDrill !== 0)
+      .map((channel) => channelDraft(input, channel)),
     ...(sheets.operations.length > 0 ? [sheets] : []),
     ...falling.flatMap((collar) => coreDrafts(input, collar)),
     ...input.risers.flatMap((riser) => (riser.opened.by === 'bore' && riser.count > 0 ? [cupDraft(input, riser)] : []))
@@ -108,6 +110,7 @@ const secondsPerHole = (input: BenchInput, diameterMm: number): number =>
   input.times.sawPerHoleS + (input.times.sawPerInchS * Math.max(0, diameterMm - MM_PER_SAW_STEP)) / MM_PER_SAW_STEP
 
 const channelDraft = (input: BenchInput, channel: BenchChannel): Draft => {
+  const { toDrill = input.quantity } = channel
   const operations: DraftOperation[] = []
   const label = (kind: OperationKind, holes: number, secondsEach: number): DrillLabel => ({
     kind,
@@ -115,8 +118,8 @@ const channelDraft = (input: BenchInput, channel: BenchChannel): Draft => {
     servesId: channel.channelId,
     about: 'channel',
     name: '',
-    count: holes * input.quantity,
-    runS: holes * input.quantity * secondsEach
+    count: holes * toDrill,
+    runS: holes * toDrill * secondsEach
   })
   const { pilotMm } = input
   const sawn = channel.holes.filter(({ sawId }) => sawId !== null)
@@ -128,8 +131,8 @@ const channelDraft = (input: BenchInput, channel: BenchChannel): Draft => {
   const inArbor = pilotMm === null ? input.times.pilotPerHoleS : 0
   const groups = new Map<string, { readonly saws: readonly string[]; holes: number }>()
   for (const hole of channel.holes) {
-    const saws = hole.sawId === null ? [] : sawsFalling(input, [hole.sawId, ...hole.alsoSawIds])
-    const key = hole.sawId === null ? `twist ${hole.diameterMm}` : saws.join(' ')
+    const saws = sawsThrough(input, hole)
+    const key = hole.sawId === null ? `twist ${hole.diameterMm}` : saws.length === 1 ? hole.sawId : saws.join(' ')
     const group = groups.get(key)
     if (group) group.holes += 1
     else groups.set(key, { saws, holes: 1 })
@@ -150,8 +153,12 @@ const channelDraft = (input: BenchInput, channel: BenchChannel): Draft => {
       after = [operations.length - 1]
     }
   }
-  return { count: input.quantity, operations, comesFrom: [] }
+  return { count: toDrill, operations, comesFrom: [] }
 }
+
+/** The saws of one centre, the widest first; none for a twist drill. */
+const sawsThrough = (input: BenchInput, { sawId, alsoSawIds }: BenchHole): readonly string[] =>
+  sawId === null ? [] : alsoSawIds.length === 0 ? [sawId] : sawsFalling(input, [sawId, ...alsoSawIds])
 
 /** The larger scores, the smaller goes right through, then the larger finishes in its own groove. */
 const concentricSteps = (

@@ -4,7 +4,10 @@ import type { BenchStep, OperationKind } from './bench-plan'
 /** Marking, cutting to length, deburring and marking out, before the drill is taken up. */
 export const stepsBeforeDrilling = (input: BenchInput): readonly BenchStep[] => {
   const { pieces, times } = input
-  const holes = input.channels.reduce((sum, channel) => sum + channel.holes.length, 0) * input.quantity
+  const holes = input.channels.reduce(
+    (sum, channel) => sum + channel.holes.length * (channel.toDrill ?? input.quantity),
+    0
+  )
   const circles = input.collars.reduce((sum, { fromSheet }) => sum + fromSheet, 0)
   const cuts = cutSteps(input)
   const ids = pieces.map(({ id }) => id)
@@ -23,7 +26,9 @@ export const stepsBeforeDrilling = (input: BenchInput): readonly BenchStep[] => 
     )
   }
   if (holes > 0) {
-    const serves = input.channels.filter((channel) => channel.holes.length > 0).map(({ channelId }) => channelId)
+    const serves = input.channels
+      .filter(({ holes: each, toDrill }) => each.length > 0 && toDrill !== 0)
+      .map(({ channelId }) => channelId)
     const needs = pieces.length > 0 ? ['deburr'] : []
     steps.push(byHand('mark-holes', 'mark-holes', needs, { runS: holes * times.markPerHoleS, count: holes, serves }))
   }

@@ -1,4 +1,5 @@
-import type { DrillCell, DrillWork } from './drill-work'
+import type { DrillCell, DrillPiece, DrillWork } from './drill-work'
+import { turnsOfAll } from './turns'
 
 export interface Handling {
   readonly changes: number
@@ -7,8 +8,12 @@ export interface Handling {
 }
 
 export const handlingOf = (work: DrillWork, cells: readonly DrillCell[]): Handling => {
-  const changes = cells.reduce((sum, { fits }) => sum + fits.filter(({ free }) => !free).length, 0)
-  const mounts = cells.filter((cell) => cell.mounts).length
+  let changes = 0
+  let mounts = 0
+  for (const cell of cells) {
+    for (const { free } of cell.fits) if (!free) changes += 1
+    if (cell.mounts) mounts += 1
+  }
   return { changes, mounts, seconds: changes * work.changeS + mounts * work.mountS }
 }
 
@@ -16,30 +21,47 @@ export const handlingOf = (work: DrillWork, cells: readonly DrillCell[]): Handli
  * Answers: what must tool changes and clampings take at least?
  *
  * Every operation follows a clamping or a fitting that made it possible. With one drill each such event allows one
- * operation of the piece at hand; with d drills a clamping allows d tools on that piece and a fitting one more. So
- * d · mounts + changes ≥ n (operations; with more drills pairs of piece and tool), mounts ≥ pieces, changes ≥ least;
- * the least of changes · T + mounts · C over all whole numbers that keep the three. With one drill, going from pieces
- * and tools to others that share none with them (a part of the batch to the next) takes a clamping and a fitting for one
- * operation: each part after the first adds one to n.
+ * operation of the piece at hand; with d drills a clamping allows d tools on that piece and a fitting while it is clamped
+ * one more. So a piece with n (turns of a tool on it; with more drills its tools) that is clamped h times takes
+ * n − d · h changes for itself, if that is more than none. changes ≥ the sum over all pieces, changes ≥ least; the least of
+ * changes · T + mounts · C over all clampings, each further one given to the piece where it saves most.
+ * With one drill, going from pieces and tools to others that share none with them (a part of the batch to the next) takes
+ * a clamping and a fitting for one operation: each part after the first adds one.
  */
 export const handlingBound = (
   work: DrillWork,
   leastChanges: number
 ): { readonly mounts: number; readonly seconds: number } => {
-  const pieces = work.pieces.reduce((sum, { count, operations }) => sum + (operations.length > 0 ? count : 0), 0)
-  const pairs = work.pieces.reduce((sum, piece) => sum + piece.count * pairsOf(piece.operations, work.drills), 0)
-  const needed = pairs + (work.drills === 1 ? partsOf(work) - 1 : 0)
-  let seconds = Number.POSITIVE_INFINITY
-  const most = Math.max(pieces, needed)
-  for (let mounts = pieces; mounts <= most; mounts++) {
-    const changes = Math.max(leastChanges, needed - work.drills * mounts)
-    seconds = Math.min(seconds, changes * work.changeS + mounts * work.mountS)
+  const { drills } = work
+  let pieces = 0
+  let needed = drills === 1 ? partsOf(work) - 1 : 0
+  /** By how many changes it saves: clampings of a piece beyond its first. */
+  const further = new Array<number>(drills + 1).fill(0)
+  for (const piece of work.pieces) {
+    if (piece.operations.length === 0) continue
+    pieces += piece.count
+    const more = Math.max(0, pairsOf(piece, drills) - drills)
+    needed += piece.count * more
+    further[drills] = (further[drills] as number) + piece.count * Math.floor(more / drills)
+    further[more % drills] = (further[more % drills] as number) + piece.count
   }
-  return { mounts: pieces, seconds: Number.isFinite(seconds) ? seconds : 0 }
+  // A part more is left by a clamping or by a change.
+  if (drills === 1) further[1] = Number.POSITIVE_INFINITY
+  let mounts = pieces
+  let seconds = Number.POSITIVE_INFINITY
+  for (let saves = drills; saves > 0; saves--) {
+    for (let left = further[saves] as number; left >= 0; left--) {
+      seconds = Math.min(seconds, Math.max(leastChanges, needed) * work.changeS + mounts * work.mountS)
+      if (needed <= leastChanges || left === 0) break
+      needed -= saves
+      mounts += 1
+    }
+  }
+  return { mounts: pieces, seconds }
 }
 
-const pairsOf = (operations: readonly { readonly tool: number }[], drills: number): number =>
-  drills === 1 ? operations.length : new Set(operations.map(({ tool }) => tool)).size
+const pairsOf = (piece: DrillPiece, drills: number): number =>
+  drills === 1 ? turnsOfAll(piece, 0) : new Set(piece.operations.map(({ tool }) => tool)).size
 
 /** Parts of the batch that share no tool with each other. */
 const partsOf = (work: DrillWork): number => {

@@ -5,5 +5,6 @@ export type { BenchPlan, BenchStep, DrillRow, OperationKind } from './bench-plan
 export type { Drill, OwnedSaw, StepTimes } from './bench-setup'
 export type { BenchFinding, BenchFindingCodes, BenchProblem, BenchProblemCodes } from './codes'
 export { cutterSpeed } from './cutter-speed'
+export { measuredTime } from './measured-time'
 export type { SpeedCeiling } from './speed-ceiling'
 export { speedCeiling } from './speed-ceiling'

@@ -2,6 +2,7 @@ import type { Budget } from '../outcome'
 import { bestFirst } from './best-first'
 import type { DrillCell, DrillWork } from './drill-work'
 import { allDone, doable } from './drill-work'
+import { turnsOfAll } from './turns'
 
 export interface LeastHandling {
   /** null: the budget ran out first. */
@@ -40,11 +41,20 @@ export const leastHandling = (
     clamped: null,
     event: { kind: 'start' }
   }
+  const known = work.pieces.map(() => new Map<number, number>())
+  const turnsLeft = (p: number, done: number): number => {
+    const old = known[p]?.get(done)
+    if (old !== undefined) return old
+    const piece = work.pieces[p]
+    const turns = piece ? turnsOfAll(piece, done) : 0
+    known[p]?.set(done, turns)
+    return turns
+  }
   const best = bestFirst<State>(
     {
       starts: [start],
       key: keyOf,
-      bound: (state) => boundOf(work, state, changeCost, mountCost),
+      bound: (state) => boundOf(work, state, changeCost, mountCost, turnsLeft),
       isEnd: (state) => isDone(work, state),
       next: (state) => [...mounts(work, state, mountCost), ...fittings(work, state, changeCost)]
     },
@@ -75,14 +85,20 @@ const unfinished = (work: DrillWork, { aside, clamped }: State) => {
     : lying
 }
 
-const boundOf = (work: DrillWork, state: State, changeCost: number, mountCost: number): number => {
+const boundOf = (
+  work: DrillWork,
+  state: State,
+  changeCost: number,
+  mountCost: number,
+  turnsLeft: (piece: number, done: number) => number
+): number => {
   let least = 0
   let pairs = 0
   const needed = new Set<number>()
   for (const { piece, done, count, isClamped } of unfinished(work, state)) {
     const left = (work.pieces[piece]?.operations ?? []).filter((_, i) => !(done & (1 << i))).map(({ tool }) => tool)
     for (const tool of left) needed.add(tool)
-    pairs += count * (work.drills === 1 ? left.length : new Set(left).size)
+    pairs += count * (work.drills === 1 ? turnsLeft(piece, done) : new Set(left).size)
     if (!isClamped) least += count
   }
   const free = work.drills - state.drills.length

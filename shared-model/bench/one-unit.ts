@@ -19,6 +19,7 @@ export const oneUnit = (input: BenchInput): BenchInput => {
   return {
     ...input,
     quantity: 1,
+    channels: input.channels.map(({ toDrill: _, ...channel }) => channel),
     pieces: input.pieces.filter(({ channelId }) => !seen.has(channelId) && seen.add(channelId)),
     collars,
     collarSheets: Math.min(input.collarSheets, share(input.collarSheets)),

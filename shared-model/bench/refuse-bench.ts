@@ -35,13 +35,21 @@ export const refuseBench = (input: BenchInput): BenchProblem | null => {
 const isWider = (input: BenchInput, sawId: string, thanId: string): boolean =>
   (sawOf(input, sawId)?.diameterMm ?? 0) > (sawOf(input, thanId)?.diameterMm ?? 0)
 
-const sawIds = (input: BenchInput): readonly string[] => [
-  ...input.channels.flatMap(({ holes }) =>
-    holes.flatMap(({ sawId, alsoSawIds }) => [...(sawId === null ? [] : [sawId]), ...alsoSawIds])
-  ),
-  ...input.collars.flatMap(({ outerSawId, innerSawId }) => [outerSawId, ...(innerSawId === null ? [] : [innerSawId])]),
-  ...input.risers.flatMap(({ opened }) => (opened.by === 'bore' ? [opened.sawId] : []))
-]
+/** Every saw that is asked for, once, in the order in which they are. */
+const sawIds = (input: BenchInput): readonly string[] => {
+  const ids = new Set<string>()
+  const add = (id: string | null): void => {
+    if (id !== null) ids.add(id)
+  }
+  for (const { holes } of input.channels)
+    for (const { sawId, alsoSawIds } of holes) {
+      add(sawId)
+      alsoSawIds.forEach(add)
+    }
+  for (const { outerSawId, innerSawId } of input.collars) [outerSawId, innerSawId].forEach(add)
+  for (const { opened } of input.risers) if (opened.by === 'bore') add(opened.sawId)
+  return [...ids]
+}
 
 const limitsOf = (input: BenchInput): readonly Limit[] => {
   const collars = input.collars.map(
@@ -54,13 +62,15 @@ const limitsOf = (input: BenchInput): readonly Limit[] => {
     ['pilotMm', input.pilotMm ?? 1, 0.5, 300],
     ...Object.entries(input.times).map(([name, value]): Limit => [`times.${name}`, value, 0, MOST_S]),
     ...input.channels.flatMap(({ channelId, holes }): Limit[] => [
-      [`channels.${channelId}.holes`, new Set(holes.map(groupOf)).size * 3, 0, MOST_GROUPS],
+      [`channels.${channelId}.holes`, groupsOf(holes) * 3, 0, MOST_GROUPS],
       ...holes.filter(isOut).flatMap((hole): Limit[] => [
         [`channels.${channelId}.${hole.id}.atMm`, hole.atMm, -LONGEST_MM, LONGEST_MM],
         [`channels.${channelId}.${hole.id}.diameterMm`, hole.diameterMm, 0, LONGEST_MM]
       ])
     ]),
-    ...input.pieces.map(({ id, lengthMm }): Limit => [`pieces.${id}.lengthMm`, lengthMm, 0, LONGEST_MM]),
+    ...input.pieces
+      .filter(({ lengthMm }) => !(lengthMm >= 0 && lengthMm <= LONGEST_MM))
+      .map(({ id, lengthMm }): Limit => [`pieces.${id}.lengthMm`, lengthMm, 0, LONGEST_MM]),
     [
       'collars',
       new Set(input.collars.map(({ outerSawId, innerSawId }) => `${outerSawId} ${innerSawId}`)).size * 3,
@@ -73,9 +83,14 @@ const limitsOf = (input: BenchInput): readonly Limit[] => {
   ]
 }
 
-/** Only holes with something to be said about are named: a batch has hundreds. */
+/** Only holes (and pieces) with something to be said about are named: a batch has hundreds. */
 const isOut = ({ atMm, diameterMm }: BenchInput['channels'][number]['holes'][number]): boolean =>
   !(Math.abs(atMm) <= LONGEST_MM && diameterMm >= 0 && diameterMm <= LONGEST_MM)
 
-const groupOf = ({ sawId, alsoSawIds, diameterMm }: BenchInput['channels'][number]['holes'][number]): string =>
-  sawId === null ? `${diameterMm}` : [sawId, ...alsoSawIds].join(' ')
+/** Kinds of holes: by their saws, or by the drill's diameter. */
+const groupsOf = (holes: BenchInput['channels'][number]['holes']): number => {
+  const groups = new Set<string | number>()
+  for (const { sawId, alsoSawIds, diameterMm } of holes)
+    groups.add(sawId === null ? diameterMm : alsoSawIds.length === 0 ? sawId : [sawId, ...alsoSawIds].join(' '))
+  return groups.size
+}

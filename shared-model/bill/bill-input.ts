@@ -94,6 +94,8 @@ export interface BillShop {
   readonly priceAgeDays: number
   /** Tax on what is bought. Left out: prices count as they stand. */
   readonly buyingTax?: BuyingTax
+  /** Stated worth of a kept piece of sheet, in per cent of its share of the sheet's price by area; left out: none. */
+  readonly sheetWorthPercent?: number
 }
 
 /** Rate of tax on purchases, and whether the maker gets it back. */

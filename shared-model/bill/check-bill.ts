@@ -13,7 +13,8 @@ export function billProblem(input: BillInput, shop: BillShop): BillProblem | nul
     ['bead.depthMm', input.bead.depthMm, 0.5, 50],
     ['labelsPerUnit', input.labelsPerUnit, 0, 1000],
     ['pricing.priceAgeDays', shop.priceAgeDays, 0, 36_500],
-    ['buyingTax.percent', shop.buyingTax?.percent ?? 0, 0, 100],
+    ['sheetSetup.keptWorthPercent', shop.sheetWorthPercent ?? 0, 0, 100],
+    ['pricing.buyingTax.percent', shop.buyingTax?.percent ?? 0, 0, 100],
     ...input.channels.flatMap(ofChannel),
     ...input.amounts.map((one): Bounded => [`amounts.${one.partId}`, one.amount, 0, 1e7]),
     ...input.packing.map((part): Bounded => [`packing.${part.partId}`, part.count, 0, MOST_COUNT]),
@@ -33,7 +34,7 @@ export function billProblem(input: BillInput, shop: BillShop): BillProblem | nul
   const field = `offers.${foreign.id}.currency`
   return {
     code: 'currency-mixed',
-    figures: { field, found: foreign.currency, wanted: shop.currency },
+    figures: { field, name: foreign.name, found: foreign.currency, wanted: shop.currency },
     where: { field }
   }
 }
@@ -41,15 +42,22 @@ export function billProblem(input: BillInput, shop: BillShop): BillProblem | nul
 type Bounded = readonly [field: string, value: number, least: number, most: number]
 const MOST_COUNT = 10_000
 
+/** Only what is out of its bounds is named: a batch has hundreds of counts. */
 function ofChannel(channel: ChannelNeeds): readonly Bounded[] {
   const at = `channels.${channel.channelId}`
   const lists = ['closures', 'cups', 'riserCups', 'plantCollars', 'supports', 'fittings', 'couplings'] as const
   return [
     ...lists.flatMap((list) =>
-      channel[list].map((part): Bounded => [`${at}.${list}.${part.partId}`, part.count, 0, MOST_COUNT])
+      channel[list]
+        .filter(({ count }) => !(count >= 0 && count <= MOST_COUNT))
+        .map((part): Bounded => [`${at}.${list}.${part.partId}`, part.count, 0, MOST_COUNT])
     ),
-    ...channel.joints.map((joint): Bounded => [`${at}.joints.${joint.id}.wettedMm`, joint.wettedMm, 0, 1e6]),
-    ...channel.joints.map((joint): Bounded => [`${at}.joints.${joint.id}.outsideMm`, joint.outsideMm, 1, 10_000])
+    ...channel.joints
+      .filter(({ wettedMm }) => !(wettedMm >= 0 && wettedMm <= 1e6))
+      .map((joint): Bounded => [`${at}.joints.${joint.id}.wettedMm`, joint.wettedMm, 0, 1e6]),
+    ...channel.joints
+      .filter(({ outsideMm }) => !(outsideMm >= 1 && outsideMm <= 10_000))
+      .map((joint): Bounded => [`${at}.joints.${joint.id}.outsideMm`, joint.outsideMm, 1, 10_000])
   ]
 }
 

@@ -21,7 +21,12 @@ export interface BillFindingCodes {
 
 export interface BillProblemCodes extends RangeProblemCodes {
   /** An offer's price is in another currency than the shop's. */
-  readonly 'currency-mixed': { readonly field: string; readonly found: string; readonly wanted: string }
+  readonly 'currency-mixed': {
+    readonly field: string
+    readonly name: string
+    readonly found: string
+    readonly wanted: string
+  }
   /** Pack sizes so fine beside the need that the cheapest packs cannot be searched out. */
   readonly 'packs-too-fine': { readonly name: string; readonly steps: number; readonly most: number }
 }

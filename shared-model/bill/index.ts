@@ -18,6 +18,7 @@ export { CEMENT_JOINTS, cementPerJointMl, jointsPerQuart } from './cement-joints
 export type { PackChoice } from './choose-packs'
 export { choosePacks } from './choose-packs'
 export type { BillFinding, BillFindingCodes, BillProblem, BillProblemCodes } from './codes'
+export { keptSheetWorth } from './kept-sheets'
 export { needsOf } from './needs-of'
 export type { NeedKind, PackOffer, ShelfItem } from './offer'
 export { daysBetween } from './price-age'

@@ -1,6 +1,7 @@
 import type { PricedOffer } from '../cutting'
 import type { BillLine, PackBought } from './bill'
 import type { BilledCuts, BillInput, BillShop, BuyingTax, Need } from './bill-input'
+import { keptSheetWorth } from './kept-sheets'
 import { pricePaid } from './price-paid'
 
 /**
@@ -23,7 +24,7 @@ export function stockLine(need: Need, input: BillInput, shop: BillShop): BillLin
   })
 }
 
-/** Sheets of one kind as the ring plan uses them; what is left of a sheet has no stated worth. */
+/** Sheets of one kind as the ring plan uses them: the batch carries them less the stated worth of the pieces that are kept. */
 export function sheetLine(need: Need, input: BillInput, shop: BillShop): BillLine {
   const sheets = (input.rings?.sheets ?? []).filter((sheet) => sheet.sheetId === need.partId)
   const name = shop.sheets.find((sheet) => sheet.id === need.partId)?.name ?? need.name
@@ -35,7 +36,11 @@ export function sheetLine(need: Need, input: BillInput, shop: BillShop): BillLin
     costMinor: sheet.costMinor
   }))
   const offers = new Map(shop.sheets.map((sheet) => [sheet.id, { name: sheet.name, offer: sheet.offer }]))
-  return plannedLine({ ...need, name }, taken, offers, shop.buyingTax, { complete: true, left: 0, leftMinor: 0 })
+  return plannedLine({ ...need, name }, taken, offers, shop.buyingTax, {
+    complete: true,
+    left: 0,
+    leftMinor: sheets.flatMap((cut) => keptSheetWorth(cut, shop)).reduce((sum, worth) => sum + worth, 0)
+  })
 }
 
 const keptMm = (cut: BilledCuts): number => cut.bars.reduce((sum, bar) => sum + (bar.keep ? bar.leftoverMm : 0), 0)

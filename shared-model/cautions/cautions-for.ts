@@ -42,6 +42,16 @@ const STEP_ORDER = [
 const BOLD_FROM_MM = 31.75
 const BOLD_ID = 'holesaw-slow'
 
+const wordRank = (caution: Pick<Caution, 'signalWord'>): number => SIGNAL_WORDS.indexOf(caution.signalWord)
+
+const stepRank = (caution: Pick<Caution, 'id' | 'category'>): number =>
+  Math.min(STEP_ORDER.length, ...stepsOf(caution).map((step) => STEP_ORDER.indexOf(step)))
+
+/** In the order in which they are printed. */
+const IN_ORDER = CAUTIONS.map((entry) => ({ entry, rank: wordRank(entry) * (STEP_ORDER.length + 1) + stepRank(entry) }))
+  .sort((a, b) => a.rank - b.rank)
+  .map(({ entry }) => entry)
+
 /**
  * The cautions whose condition holds for any channel of a build, by signal word, then by bench step, then in the order
  * they are kept in. `weights` are what the texts name, in g.
@@ -50,21 +60,21 @@ export const cautionsFor = (
   facts: readonly CautionFacts[],
   weights: { readonly heaviestFilledG: number; readonly sillLoadG: number }
 ): readonly Caution[] =>
-  CAUTIONS.filter(({ condition }) => facts.some((each) => holds(condition, each)))
-    .map(({ condition: _condition, ...entry }) => ({
-      ...entry,
-      bold: entry.id === BOLD_ID && facts.some((each) => each.holeSawMaxDiaIn.some(isLarge)),
-      figures: {
-        ...(entry.text.includes('{filledWeight}') ? { filledWeightG: weights.heaviestFilledG } : {}),
-        ...(entry.text.includes('{sillLoad}') ? { sillLoadG: weights.sillLoadG } : {})
-      }
-    }))
-    .sort((a, b) => wordRank(a) - wordRank(b) || stepRank(a) - stepRank(b))
+  IN_ORDER.filter(({ condition }) => facts.some((each) => holds(condition, each))).map((entry) => ({
+    id: entry.id,
+    category: entry.category,
+    signalWord: entry.signalWord,
+    text: entry.text,
+    reason: entry.reason,
+    iso7010: entry.iso7010,
+    sources: entry.sources,
+    grade: entry.grade,
+    bold: entry.id === BOLD_ID && facts.some((each) => each.holeSawMaxDiaIn.some(isLarge)),
+    figures: {
+      ...(entry.text.includes('{filledWeight}') ? { filledWeightG: weights.heaviestFilledG } : {}),
+      ...(entry.text.includes('{sillLoad}') ? { sillLoadG: weights.sillLoadG } : {})
+    }
+  }))
 
 const isLarge = (inches: number | string | boolean): boolean =>
   typeof inches === 'number' && inches > inchesFromMm(mm(BOLD_FROM_MM))
-
-const wordRank = (caution: Caution): number => SIGNAL_WORDS.indexOf(caution.signalWord)
-
-const stepRank = (caution: Caution): number =>
-  Math.min(STEP_ORDER.length, ...stepsOf(caution).map((step) => STEP_ORDER.indexOf(step)))

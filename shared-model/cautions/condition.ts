@@ -13,25 +13,34 @@ type Comparison = '==' | '!=' | '<' | '<=' | '>' | '>=' | 'in' | 'has' | 'hasAny
  * a comparison holds when any of them would make it hold, so that not knowing counts as the careful answer.
  */
 export const holds = (condition: Condition, facts: CautionFacts): boolean => {
-  if ('all' in condition) return condition.all.every((each) => holds(each, facts))
-  if ('any' in condition) return condition.any.some((each) => holds(each, facts))
-  return facts[condition.fact].some((value) => compares(value, condition.op, condition.value))
+  if ('all' in condition) {
+    for (const each of condition.all) if (!holds(each, facts)) return false
+    return true
+  }
+  if ('any' in condition) {
+    for (const each of condition.any) if (holds(each, facts)) return true
+    return false
+  }
+  for (const value of facts[condition.fact]) if (compares(value, condition.op, condition.value)) return true
+  return false
 }
 
 const compares = (value: FactValue, op: Comparison, wanted: FactValue | readonly FactValue[]): boolean => {
-  const list = Array.isArray(wanted) ? wanted : [wanted]
   switch (op) {
     case '==':
     case 'has':
     case 'in':
     case 'hasAny':
-      return list.includes(value)
+      return isAmong(value, wanted)
     case '!=':
-      return !list.includes(value)
+      return !isAmong(value, wanted)
     default:
       return typeof value === 'number' && typeof wanted === 'number' && inOrder(value, op, wanted)
   }
 }
+
+const isAmong = (value: FactValue, wanted: FactValue | readonly FactValue[]): boolean =>
+  typeof wanted === 'object' ? wanted.includes(value) : value === wanted
 
 const inOrder = (value: number, op: '<' | '<=' | '>' | '>=', wanted: number): boolean => {
   switch (op) {

@@ -76,7 +76,8 @@ export const cautionFacts = (
     const channel = design.channels.find((each) => each.id === planned.layout.channelId)
     const profile = design.parts.profiles.find((each) => each.id === channel?.profileId)
     if (channel === undefined || profile === undefined) return []
-    const crops = channel.sites.map(({ cropId }) => design.crops.find((crop) => crop.id === cropId))
+    const cropIds = [...new Set(channel.sites.map(({ cropId }) => cropId))]
+    const crops = cropIds.map((cropId) => design.crops.find((crop) => crop.id === cropId))
     return [{ ...whole, ...factsOfChannel(design, planned, profile, plan.sillDepthMm), edibleCrop: edible(crops) }]
   })
 }

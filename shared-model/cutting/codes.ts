@@ -26,6 +26,8 @@ export interface CuttingFindingCodes {
   readonly 'stock-runs-out': { readonly profileId: string; readonly pieces: number; readonly lengthMm: number }
   /** A piece cannot stay on the bar it is pinned to. */
   readonly 'pin-refused': { readonly mark: string; readonly bar: string; readonly why: 'no-such-bar' | 'no-room' }
+  /** A piece is cut already, at another length than the design asks for now. */
+  readonly 'cut-otherwise': { readonly mark: string; readonly cutMm: number; readonly wantedMm: number }
   /** A price is missing, so bars are compared by length. */
   readonly 'bars-compared-by-length': { readonly profileId: string; readonly unpriced: number }
   /** The plan may not be the least: how far above the proven bound it is. */

@@ -29,11 +29,22 @@ export interface CoverEnd {
 const WORK_PER_CALL = 200
 
 export const cover = (ask: CoverAsk): CoverEnd => {
+  if (ask.patterns.length === 0) return { plan: null, complete: true }
+  try {
+    return coverBy(ask)
+  } catch {
+    // The library refuses some figures (too large for its floating point): it then has nothing to say about them.
+    return { plan: null, complete: false }
+  }
+}
+
+const coverBy = (ask: CoverAsk): CoverEnd => {
   const { highs, meter } = ask
   const { grown } = ask.master
-  if (ask.patterns.length === 0) return { plan: null, complete: true }
   return highs.withModel(coverModel(ask), (model) => {
     model.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: grown.costStep * 0.5, random_seed: 1 })
+    const seconds = meter.secondsLeft()
+    if (Number.isFinite(seconds)) model.options.set({ time_limit: seconds })
     const { callbackType, modelStatus } = highs.constants
     const stopWhenOut = (event: { interrupt(): void }): undefined => {
       meter.spend(WORK_PER_CALL)

@@ -19,7 +19,17 @@ export interface Piece {
   readonly lotGroup?: string
 }
 
-/** A bar that is cut already, in whole or in part: it stays as it is, and only what is left of it can be used. */
+/** What has been done to a piece; a spoiled one has to be cut again, from what is left of the bars. */
+export type PieceState = 'planned' | 'cut' | 'drilled' | 'spoiled'
+
+export interface DonePiece {
+  readonly pieceId: string
+  readonly mark: string
+  readonly lengthMm: number
+  readonly state: Exclude<PieceState, 'planned'>
+}
+
+/** A bar that is cut or measured already: it stays as it is, and only what is left of it can be used. */
 export interface DoneBar {
   readonly key: string
   readonly mark: string
@@ -29,8 +39,8 @@ export interface DoneBar {
   /** As found at the bench, which may be shorter than planned. */
   readonly lengthMm: number
   readonly trimMm: number
-  /** What is cut from it so far; a spoiled piece stands here under an id that no piece has. */
-  readonly pieces: readonly { readonly pieceId: string; readonly mark: string; readonly lengthMm: number }[]
+  /** What is cut from it so far, in order. */
+  readonly pieces: readonly DonePiece[]
   /** Nothing more is cut from it. */
   readonly closed: boolean
   readonly costMinor: number | null
@@ -50,6 +60,7 @@ export interface CutBar {
     readonly mark: string
     readonly lengthMm: number
     readonly startMm: number
+    readonly state: PieceState
   }[]
   readonly cuts: number
   readonly leftoverMm: number
@@ -90,3 +101,7 @@ export interface CutPlan {
   readonly wasteMm: number
   readonly keptMm: number
 }
+
+/** Where a bar comes from: bought, off the rack, or the good part of a spoiled piece (whose stock is its bar's key). */
+export const barSource = ({ isOffcut, stockId }: Pick<CutBar, 'isOffcut' | 'stockId'>): 'new' | 'rack' | 'piece' =>
+  stockId.includes('#') ? 'piece' : isOffcut ? 'rack' : 'new'

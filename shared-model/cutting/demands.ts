@@ -26,7 +26,7 @@ export const demandsOf = (
   const groups = new Map<string, { pieces: CutPiece[]; lotGroup: string | null; members: Piece[] }>()
   for (const piece of free) {
     const length = sawnLength(piece)
-    const cut = { pieceId: piece.id, mark: piece.mark, length }
+    const cut: CutPiece = { pieceId: piece.id, mark: piece.mark, length, state: 'planned' }
     const lotGroup = piece.lotGroup ?? null
     if (length > longest) {
       const joined = job.setup.joinsAllowed && longest > 0 ? joinParts(piece, length, longest) : null
@@ -48,7 +48,7 @@ export const demandsOf = (
           figures: { ...figures, parts: joined.length, partMm },
           where
         })
-        for (const part of joined) runs.push({ pieces: [part], lotGroup })
+        for (const part of joined) if (!pinned.has(part.pieceId)) runs.push({ pieces: [part], lotGroup })
       }
     } else if (piece.barGroup === undefined) runs.push({ pieces: [cut], lotGroup })
     else {

@@ -23,6 +23,11 @@ export interface DiveAsk {
   /** Only plans below this are of use; the last best. */
   readonly best: () => number
   readonly found: (plan: BarsFound) => void
+  /**
+   * Fewer bars than the counts would be welcome, though there may be no such plan: the master then keeps looking for the
+   * fullest patterns after it has reached the target.
+   */
+  readonly fewer: boolean
 }
 
 const WHOLE = 1e-4
@@ -52,7 +57,7 @@ export const dive = (ask: DiveAsk): void => {
       (objective, bound) => {
         const near = roundUp(objective - 1e-3, step)
         // As good as the dive can end, or pricing on would not change what it rounds to.
-        return near + fixedCost <= ask.target || roundUp(bound - 1e-6, step) >= near
+        return (!ask.fewer && near + fixedCost <= ask.target) || roundUp(bound - 1e-6, step) >= near
       },
       ask.rounds
     )

@@ -57,7 +57,8 @@ const oneBar = (job: BarJob, source: StockSource, pieces: readonly CutPiece[], k
   const usable = Math.floor(source.lengthMm * 1e6 + 1e-3) - trim
   let start = trim
   const placed = pieces.map((piece) => {
-    const at = { pieceId: piece.pieceId, mark: piece.mark, lengthMm: mmFromNm(piece.length), startMm: mmFromNm(start) }
+    const { pieceId, mark: pieceMark, state } = piece
+    const at = { pieceId, mark: pieceMark, lengthMm: mmFromNm(piece.length), startMm: mmFromNm(start), state }
     start += piece.length + kerf
     return at
   })

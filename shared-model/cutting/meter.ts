@@ -5,6 +5,8 @@ export interface Meter {
   readonly spend: (units: number) => void
   readonly spent: () => number
   readonly isOut: () => boolean
+  /** What the host's clock has left; without end where it keeps none. */
+  readonly secondsLeft: () => number
   /** A meter for a part of what is left. */
   readonly part: (units: number) => Meter
 }
@@ -26,11 +28,13 @@ export const createMeter = (budget: Budget): Meter => {
       }
       return stopped || spent >= budget.work
     },
+    secondsLeft: () => Math.max(0, budget.secondsLeft?.() ?? Number.POSITIVE_INFINITY),
     part(units) {
       const until = spent + units
       return {
         spend: this.spend,
         spent: this.spent,
+        secondsLeft: this.secondsLeft,
         isOut: () => spent >= until || this.isOut(),
         part: (less) => this.part(Math.min(less, until - spent))
       }

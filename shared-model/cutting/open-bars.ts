@@ -1,6 +1,7 @@
 import type { FindingOf } from '../outcome'
 import { mm } from '../units'
 import type { CuttingFindingCodes } from './codes'
+import type { DonePiece } from './cut-plan'
 import { worthLeft } from './instance'
 import { haveNm, mmFromNm, needNm } from './kerf'
 import { doneStock, type Offered } from './offered-stock'
@@ -43,17 +44,28 @@ export const openBars = (
     if (found.stock.count !== null) rest[index] = { ...found, stock: { ...found.stock, count: found.stock.count - 1 } }
     return found
   }
+  const giveBack = ({ source, stock }: Offered): void => {
+    const index = rest.findIndex((each) => each.source.stockId === source.stockId)
+    if (stock.count !== null && index >= 0) rest[index] = { source, stock }
+  }
   for (const done of job.done) {
     const from = take(done.stockId) ?? doneStock(done, job.setup)
-    const length = Math.min(haveNm(mm(done.lengthMm)), haveNm(mm(from.source.lengthMm)))
-    const first = done.pieces.map((piece) => ({
+    const first: CutPiece[] = done.pieces.map((piece) => ({
       pieceId: piece.pieceId,
       mark: piece.mark,
-      length: needNm(mm(piece.lengthMm))
+      length: needNm(mm(piece.lengthMm)),
+      state: piece.state
     }))
+    // What was cut from it was there, whatever the rack says of it since.
+    const cutNm = first.reduce<number>((sum, piece) => sum + piece.length, needNm(mm(done.trimMm)))
+    const length = Math.max(cutNm, Math.min(haveNm(mm(done.lengthMm)), haveNm(mm(from.source.lengthMm))))
     const usable = length - needNm(mm(done.trimMm))
     bars.set(done.key, { from, usable, length, trimMm: done.trimMm, first, closed: done.closed, mark: done.mark })
-    for (const piece of done.pieces) pinned.add(piece.pieceId)
+    for (const piece of done.pieces) {
+      if (piece.state === 'spoiled') continue
+      pinned.add(piece.pieceId)
+      findings.push(...cutOtherwise(job, piece))
+    }
   }
   for (const piece of job.pieces) {
     if (piece.pinnedTo === null || pinned.has(piece.id)) continue
@@ -62,6 +74,7 @@ export const openBars = (
       findings.push({ code: 'pin-refused', severity: 'warn', figures, where: { channelId: piece.channelId } })
     }
     let bar = bars.get(piece.pinnedTo)
+    const isNew = !bar
     if (!bar) {
       const from = take(piece.pinnedTo.slice(0, piece.pinnedTo.lastIndexOf('#')))
       if (from === null) {
@@ -78,13 +91,15 @@ export const openBars = (
         closed: false,
         mark: null
       }
-      bars.set(piece.pinnedTo, bar)
     }
     const length = sawnLength(piece)
     const filled = bar.first.reduce((sum, cut) => sum + cut.length + kerf, 0)
-    if (bar.closed || filled + length > bar.usable) refused('no-room')
-    else {
-      bar.first.push({ pieceId: piece.id, mark: piece.mark, length })
+    if (bar.closed || filled + length > bar.usable) {
+      refused('no-room')
+      if (isNew) giveBack(bar.from)
+    } else {
+      bars.set(piece.pinnedTo, bar)
+      bar.first.push({ pieceId: piece.id, mark: piece.mark, length, state: 'planned' })
       pinned.add(piece.id)
     }
   }
@@ -115,3 +130,15 @@ export const openBars = (
   }
   return { rest, open, pinned, fixedValue }
 }
+
+/** A cut piece whose channel has since got another length. */
+const cutOtherwise = (job: ProfileJob, { pieceId, mark, lengthMm }: DonePiece): FindingOf<CuttingFindingCodes>[] => {
+  const wanted = job.pieces.find(({ id }) => id === pieceId)
+  if (wanted === undefined) return []
+  const wantedMm = wanted.lengthMm + (wanted.allowanceMm ?? 0)
+  if (Math.abs(wantedMm - lengthMm) < SAME_LENGTH_MM) return []
+  const where = { channelId: wanted.channelId, field: `channels.${wanted.channelId}.lengthMm` }
+  return [{ code: 'cut-otherwise', severity: 'warn', figures: { mark, cutMm: lengthMm, wantedMm }, where }]
+}
+
+const SAME_LENGTH_MM = 0.001

@@ -25,7 +25,12 @@ export interface PlanBarsAsk extends BarsToCut {
   readonly highs?: Highs
   /** Told as a profile's plan or its bound gets better. */
   readonly report?: (profileId: string, progress: BarProgress) => void
+  /** Told the bars of every profile whenever those of one get cheaper; profiles not come to yet have their quick plan. */
+  readonly better?: (planned: BarsPlanned) => void
 }
+
+/** Work for the quick plan of all profiles together. */
+const QUICK_WORK = 20_000
 
 /**
  * The cut plan of every profile, worked out within a count of work: the same input and budget give the same plan. Lengths
@@ -36,14 +41,41 @@ export const planBars = (asked: PlanBarsAsk): Result<BarsPlanned, CuttingProblem
   if (!jobs.ok) return jobs
   const { highs, report } = asked
   const budget = { ...asked.budget, work: asked.budget.work / Math.max(1, jobs.value.length) }
-  const solve = (job: BarJob): BarSolution =>
-    solveBars(job.instance, {
+  const better = asked.better && betterBars(jobs.value, asked.budget, asked.better)
+  const solve = (job: BarJob): BarSolution => {
+    const solution = solveBars(job.instance, {
       budget,
       ...(highs === undefined ? {} : { highs }),
-      ...(report === undefined ? {} : { report: (progress) => report(job.profileId, progress) })
+      ...(report === undefined ? {} : { report: (progress) => report(job.profileId, wholeOf(job, progress)) }),
+      ...(better === undefined ? {} : { better: (found) => better(job, found) })
     })
+    better?.(job, solution)
+    return solution
+  }
   return ok(plansOf(jobs.value, solve))
 }
+
+/** Keeps the best solution of each profile, and tells the whole when a profile's gets cheaper than its quick one. */
+const betterBars = (jobs: readonly BarJob[], { stop }: Budget, tell: (planned: BarsPlanned) => void) => {
+  const known = new Map<BarJob, BarSolution>()
+  const best = (job: BarJob): BarSolution => {
+    const solution = known.get(job) ?? solveBars(job.instance, { budget: { work: QUICK_WORK / jobs.length, stop } })
+    known.set(job, solution)
+    return solution
+  }
+  return (job: BarJob, found: BarSolution): void => {
+    const cheaper = found.uncut.length === 0 && found.cost < best(job).cost
+    if (cheaper || (found.proven && found.cost <= best(job).cost)) known.set(job, found)
+    if (cheaper) tell(plansOf(jobs, best))
+  }
+}
+
+/** Told in what the whole plan is compared by: with what is spent on pinned and cut bars already. */
+const wholeOf = ({ fixedValue }: BarJob, progress: BarProgress): BarProgress => ({
+  ...progress,
+  cost: progress.cost + fixedValue,
+  lowerBound: progress.lowerBound + fixedValue
+})
 
 /** One whole-number instance for each profile. */
 const barJobs = (asked: BarsToCut): Result<readonly BarJob[], CuttingProblem> => {

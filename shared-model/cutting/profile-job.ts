@@ -1,5 +1,5 @@
 import { mm } from '../units'
-import type { DoneBar, Piece } from './cut-plan'
+import type { DoneBar, Piece, PieceState } from './cut-plan'
 import type { KeepRule } from './instance'
 import { needNm } from './kerf'
 import type { CuttingSetup, Offcut, StockBar } from './stock'
@@ -36,6 +36,7 @@ export interface CutPiece {
   readonly pieceId: string
   readonly mark: string
   readonly length: number
+  readonly state: PieceState
 }
 
 export const barKey = (stockId: string, serial: number): string => `${stockId}#${serial}`

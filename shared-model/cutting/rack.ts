@@ -27,13 +27,13 @@ export interface BuiltRack {
  */
 export const markAsBuilt = ({ rack, cuts, from, on }: BuiltJob): BuiltRack => {
   const cutBars = cuts.flatMap((cut) => cut.bars.map((bar) => ({ ...bar, profileId: cut.profileId })))
-  const usedIds = new Set(cutBars.filter((bar) => bar.isOffcut && bar.pieces.length > 0).map((bar) => bar.stockId))
+  const usedIds = new Set(cutBars.filter((bar) => bar.isOffcut).map((bar) => bar.stockId))
   const used = rack.filter((offcut) => usedIds.has(offcut.id))
   const left = rack.filter((offcut) => !usedIds.has(offcut.id))
   const taken = new Set(rack.map((offcut) => offcut.id))
   const added: Offcut[] = []
   for (const bar of cutBars) {
-    if (!bar.keep || bar.pieces.length === 0) continue
+    if (!bar.keep) continue
     const id = freshId(`${on}-${bar.mark}`, taken)
     taken.add(id)
     added.push({

@@ -15,8 +15,14 @@ export interface SafeBound {
   readonly part: BoundPart
 }
 
-/** Whole-number scale for costs up to `total`: products stay below 2⁵⁰. */
-export const scaleFor = (total: number): number => 2 ** Math.max(0, Math.min(30, 49 - Math.ceil(Math.log2(total + 1))))
+/**
+ * Whole-number scale: what flooring each piece's value loses stays below 1/10,000 of a cost unit, and products below 2⁵⁰.
+ * No finer than that: where stock runs short, values are many times a bar's cost, and must be held in full to show it.
+ */
+export const scaleFor = (dearest: number, pieces: number): number => {
+  const room = 49 - Math.ceil(Math.log2(dearest * pieces + 1))
+  return 2 ** Math.max(0, Math.min(room, 14 + Math.ceil(Math.log2(pieces + 1))))
+}
 
 /** The bound that the master's present values show for its present box and the whole demand, rounded up to a cost step. */
 export const safeBound = (

@@ -38,19 +38,38 @@ export interface SearchEnd {
   readonly searched: boolean
 }
 
+/** A better bound on a part; `shown`: by these figures, null: by going through its patterns. */
+interface Sharper {
+  readonly bound: number
+  readonly shown: BoundPart | null
+}
+
 /** What is tried on a part that cannot be split, one after the other: dives and whole-number programmes. */
 const EFFORTS: readonly (
-  | { readonly kind: 'dive'; readonly work: number; readonly turns: number; readonly rounds: number }
-  | { readonly kind: 'cover'; readonly work: number; readonly most: number; readonly pool: boolean }
+  | {
+      readonly kind: 'dive'
+      readonly work: number
+      readonly turns: number
+      readonly rounds: number
+      readonly fewer: boolean
+    }
+  | { readonly kind: 'cover'; readonly work: number; readonly most: number; readonly patterns: 'nearest' | 'pool' }
 )[] = [
-  { kind: 'dive', work: 200_000, turns: 4, rounds: 1_000 },
-  { kind: 'cover', work: 2_000_000, most: 3_000, pool: false },
-  { kind: 'dive', work: 400_000, turns: 4, rounds: 10 },
-  { kind: 'dive', work: 2_000_000, turns: 8, rounds: 1_000 },
-  { kind: 'cover', work: 2_000_000, most: 1_500, pool: true },
-  { kind: 'cover', work: Number.POSITIVE_INFINITY, most: 40_000, pool: false },
-  { kind: 'dive', work: Number.POSITIVE_INFINITY, turns: 20, rounds: 1_000 }
+  { kind: 'dive', work: 200_000, turns: 4, rounds: 1_000, fewer: false },
+  { kind: 'dive', work: 200_000, turns: 4, rounds: 1_000, fewer: true },
+  { kind: 'cover', work: 2_000_000, most: 3_000, patterns: 'nearest' },
+  { kind: 'dive', work: 400_000, turns: 4, rounds: 10, fewer: false },
+  { kind: 'dive', work: 2_000_000, turns: 8, rounds: 1_000, fewer: false },
+  { kind: 'cover', work: 2_000_000, most: 1_500, patterns: 'pool' },
+  { kind: 'cover', work: 10_000_000, most: 40_000, patterns: 'nearest' },
+  { kind: 'dive', work: 4_000_000, turns: 20, rounds: 1_000, fewer: false },
+  { kind: 'cover', work: 10_000_000, most: 3_000, patterns: 'pool' },
+  { kind: 'dive', work: Number.POSITIVE_INFINITY, turns: 40, rounds: 1_000, fewer: true },
+  { kind: 'cover', work: Number.POSITIVE_INFINITY, most: 10_000, patterns: 'pool' }
 ]
+
+/** How much nearer to the bound a plan is looked for when there are too many patterns. */
+const NEARER = 4
 
 export const search = (ask: SearchAsk): SearchEnd => {
   const { instance, grown, meter } = ask
@@ -63,6 +82,7 @@ export const search = (ask: SearchAsk): SearchEnd => {
   const pieces = grown.qty.reduce((sum, n) => sum + n, 0)
   const master = createMaster(grown, meter)
   seed(master, best)
+  const none = new Float64Array(grown.stock.length)
   const closed: Part[] = []
   const open: Part[] = []
   const stuck: Part[] = []
@@ -93,20 +113,38 @@ export const search = (ask: SearchAsk): SearchEnd => {
     best = plan
     ask.report(best, lowest())
   }
-  const tryDive = (part: Part, work: number, turns: number, rounds: number, narrow: boolean): void => {
-    const least = narrow ? part.counts : part.least
+  const tryDive = (part: Part, work: number, turns: number, rounds: number, narrow: boolean, fewer = false): void => {
+    const least = fewer ? none : narrow ? part.counts : part.least
     const most = narrow ? part.counts : part.most
-    dive({ master, meter: meter.part(work), least, most, turns, rounds, target: part.bound, best: bestCost, found })
+    dive({
+      master,
+      meter: meter.part(work),
+      least,
+      most,
+      turns,
+      rounds,
+      target: part.bound,
+      best: bestCost,
+      found,
+      fewer
+    })
   }
-  /** true: no plan in the part is cheaper than the best. */
-  const tryCover = (part: Part, work: number, most: number, pool: boolean): boolean => {
+  /** What is now known to be the least that a plan in the part costs, unless it is the best; null: no more than before. */
+  const tryCover = (part: Part, work: number, most: number, kind: 'nearest' | 'pool'): Sharper | null => {
     const { highs } = ask
-    if (highs === null) return false
+    if (highs === null) return null
     // The sharper the bound, the fewer the patterns that can matter.
     solveIn(part.least, part.most, true)
-    const to = bestCost() - step
-    const patterns = pool ? cheapestPatterns(master, most) : patternsWithin(master, to, most, meter.part(work))
-    if (patterns === null) return false
+    const sharper = safeBound(master, instance, ask.scale, ask.lotOfGroup)
+    if (sharper.bound > part.bound) return { bound: sharper.bound, shown: sharper.part }
+    let to = bestCost() - step
+    let patterns = kind === 'pool' ? cheapestPatterns(master, most) : patternsWithin(master, to, most, meter.part(work))
+    // Too many patterns could stand in a plan cheaper than the best: look for one nearer to the bound first.
+    while (patterns === null && kind === 'nearest' && to > part.bound && !meter.isOut()) {
+      to = part.bound + Math.floor((to - part.bound) / (NEARER * step)) * step
+      patterns = patternsWithin(master, to, most, meter.part(work))
+    }
+    if (patterns === null) return null
     const { least } = part
     const end = cover({
       highs,
@@ -119,7 +157,16 @@ export const search = (ask: SearchAsk): SearchEnd => {
       meter: meter.part(work)
     })
     if (end.plan !== null && end.plan.cost < bestCost()) found(end.plan)
-    return end.complete && !pool
+    return end.complete && kind !== 'pool' ? { bound: Math.min(bestCost(), to + step), shown: null } : null
+  }
+  /** Puts a part that was covered away, or back with its better bound. */
+  const covered = (part: Part, { bound, shown }: Sharper): void => {
+    open.shift()
+    searched = searched || shown === null
+    const sharper = { ...part, bound, shown: shown ?? part.shown }
+    if (bound >= bestCost()) closed.push(sharper)
+    else open.push(sharper)
+    ask.report(best, lowest())
   }
 
   weigh(new Float64Array(grown.stock.length), all)
@@ -147,12 +194,11 @@ export const search = (ask: SearchAsk): SearchEnd => {
       if (!effort) {
         open.shift()
         stuck.push(part)
-      } else if (effort.kind === 'dive') tryDive(part, effort.work, effort.turns, effort.rounds, several)
-      else if (tryCover(part, effort.work, effort.most, effort.pool)) {
-        open.shift()
-        closed.push(part)
-        searched = true
-        ask.report(best, lowest())
+      } else if (effort.kind === 'dive' && effort.fewer && !several) continue
+      else if (effort.kind === 'dive') tryDive(part, effort.work, effort.turns, effort.rounds, several, effort.fewer)
+      else {
+        const sharper = tryCover(part, effort.work, effort.most, effort.patterns)
+        if (sharper !== null) covered(part, sharper)
       }
     }
   }

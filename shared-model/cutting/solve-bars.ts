@@ -16,6 +16,8 @@ export interface SolveBarsAsk {
   readonly highs?: Highs
   /** Told whenever the plan or the bound gets better. */
   readonly report?: (progress: BarProgress) => void
+  /** Told each plan that is cheaper than all before; its bound is known, but its certificate comes with the end. */
+  readonly better?: (solution: BarSolution) => void
 }
 
 /** How far the proof is: `proven-least`, or at most `gap` above the least. */
@@ -36,11 +38,15 @@ export interface BarProgress {
 export const solveBars = (instance: CutInstance, ask: SolveBarsAsk): BarSolution => {
   const meter = createMeter(ask.budget)
   const dearest = instance.stock.reduce((most, bar) => Math.max(most, bar.cost), 1)
-  const scale = scaleFor(dearest * instance.demand.reduce((sum, { qty }) => sum + qty, 0))
+  const scale = scaleFor(
+    dearest,
+    instance.demand.reduce((sum, { qty }) => sum + qty, 0)
+  )
   let best: { readonly plan: BarsFound; readonly grown: Grown } | null = null
   let bound = Number.POSITIVE_INFINITY
   const parts: BoundPart[] = []
   let searched = false
+  let told = Number.POSITIVE_INFINITY
   const choices = lotChoices(instance)
   choices.forEach((lotOfGroup, at) => {
     const grown = grow(instance, lotOfGroup)
@@ -53,6 +59,13 @@ export const solveBars = (instance: CutInstance, ask: SolveBarsAsk): BarSolution
       const state = cost === Number.POSITIVE_INFINITY ? 'no-plan' : cost <= lowerBound ? 'proven-least' : 'proving'
       const bars = plan?.patterns.reduce((sum, { times }) => sum + times, 0) ?? 0
       ask.report?.({ state, cost, lowerBound, gap: cost - lowerBound, bars })
+      if (ask.better && plan && plan.cost < Math.min(told, beat)) {
+        told = plan.cost
+        ask.better({
+          ...solution(instance, { plan, grown }, { scale, parts: [], bound: lowerBound }, false),
+          certificate: null
+        })
+      }
     }
     const part = meter.part((ask.budget.work - meter.spent()) / (choices.length - at))
     const end = search({ instance, grown, lotOfGroup, meter: part, beat, scale, highs: ask.highs ?? null, report })

@@ -25,7 +25,7 @@ const problemOf = (issue: Issue, root: unknown, at: string): DocumentProblem => 
   const bounds = boundsOf(issue.message)
   const where = { field }
   if (found === undefined && issue.code !== 'unrecognized_keys')
-    return { code: 'field-missing', figures: { field, wanted: wantedBy(issue) }, where }
+    return { code: 'field-missing', figures: { field, ...wanted(issue) }, where }
   if (bounds !== undefined) {
     if (typeof found === 'number') {
       if (!Number.isFinite(found)) return { code: 'field-not-finite', figures: { field, ...bounds }, where }
@@ -52,8 +52,14 @@ const problemOf = (issue: Issue, root: unknown, at: string): DocumentProblem => 
     }
   if (issue.code === 'invalid_format')
     return { code: 'field-malformed', figures: { field, value: shown(found), wanted: issue.message }, where }
-  return { code: 'field-wrong-type', figures: { field, wanted: wantedBy(issue), got: typeName(found) }, where }
+  return { code: 'field-wrong-type', figures: { field, ...wanted(issue), got: typeName(found) }, where }
 }
+
+/** What is wanted, with both bounds where that is a number. */
+const wanted = (issue: Issue) => ({
+  wanted: wantedBy(issue),
+  ...(issue.code === 'invalid_type' && issue.expected === 'number' ? boundsOf(issue.message) : {})
+})
 
 const wantedBy = (issue: Issue): string => {
   if (issue.code === 'invalid_type') return issue.expected === 'array' ? 'list' : issue.expected

@@ -1,5 +1,5 @@
 import { STAGES } from '../reservoir'
-import { id, length, listOf, name, num, signedLength, text, whole, yesNo } from './fields'
+import { id, length, listOf, minorOrNull, name, num, signedLength, text, whole, yesNo } from './fields'
 import {
   closureSchema,
   collarSchema,
@@ -97,6 +97,7 @@ export const waterSchema = z.object({
   celsius: num(1, 40),
   sourceEcMsPerCm: num(0, 20).nullable(),
   endShare: num(0, 1),
+  mediumGPerL: num(0, 2_000).exactOptional(),
   feed: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('none') }),
     z.object({
@@ -133,6 +134,34 @@ const anchor = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('site'), channelId: id, siteId: id })
 ])
 
+/** Keys of bars and pieces are made of ids, so they are longer. */
+const madeKey = text(300)
+const mark = text(40)
+
+export const atBenchSchema = z.object({
+  pins: listOf(z.object({ pieceId: madeKey, barKey: madeKey }), 20_000),
+  bars: listOf(
+    z.object({
+      key: madeKey,
+      mark,
+      stockId: madeKey,
+      isOffcut: z.boolean(),
+      profileId: id,
+      lengthMm: length,
+      trimMm: length,
+      pieces: listOf(
+        z.object({ pieceId: madeKey, mark, lengthMm: length, state: z.enum(['cut', 'drilled', 'spoiled']) }),
+        1_000
+      ),
+      closed: z.boolean(),
+      costMinor: minorOrNull
+    }),
+    5_000
+  )
+})
+
+export const MOST_CHANNELS = 120
+
 export const designSchema = z.object({
   schema: z.literal(1),
   id,
@@ -143,7 +172,7 @@ export const designSchema = z.object({
   remarks: text(20_000),
   sill: sillSchema,
   place: placeSchema,
-  channels: listOf(channelSchema, 120),
+  channels: listOf(channelSchema, MOST_CHANNELS),
   seats: listOf(seatSchema, 200),
   parts: z.object({
     profiles: listOf(profileSchema, 200),
@@ -158,6 +187,7 @@ export const designSchema = z.object({
   water: waterSchema,
   growthShare: num(0, 1),
   quantity: whole(1, 1_000),
-  dimensions: listOf(z.object({ id, from: anchor, to: anchor }), 500),
-  notes: listOf(z.object({ id, xMm: signedLength, yMm: signedLength, text: text(2_000) }), 500)
+  dimensions: listOf(z.object({ id, from: anchor, to: anchor, offMm: signedLength.exactOptional() }), 500),
+  notes: listOf(z.object({ id, xMm: signedLength, yMm: signedLength, text: text(2_000) }), 500),
+  atBench: atBenchSchema.exactOptional()
 })

@@ -1,4 +1,5 @@
 import type { Crop } from '../crops'
+import type { AtBench } from '../cutting'
 import type { Channel, Sill } from '../layout'
 import type { Collar, Cup, EndClosure, HoleSaw, PlantCollar, Riser } from '../parts'
 import type { Profile } from '../profile'
@@ -24,12 +25,14 @@ export interface Design {
   readonly parts: PartsUsed
   readonly crops: readonly Crop[]
   readonly water: WaterPlan
-  /** Share of full growth at which canopies are drawn and weighed. */
+  /** Share of full growth at which canopies are drawn; loads count full growth. */
   readonly growthShare: number
   /** How many of this build to make. */
   readonly quantity: number
   readonly dimensions: readonly PinnedDimension[]
   readonly notes: readonly PinnedNote[]
+  /** Pieces pinned to bars, and what is cut, drilled or spoiled already; left out: nothing yet. */
+  readonly atBench?: AtBench
 }
 
 export interface PartsUsed {
@@ -61,6 +64,11 @@ export interface PinnedDimension {
   readonly id: string
   readonly from: Anchor
   readonly to: Anchor
+  /**
+   * How far the dimension line stands from what it measures, on the sill: towards the room for one along the sill, to the
+   * right for one across it; negative the other way. Left out: beside it, in turn.
+   */
+  readonly offMm?: number
 }
 
 export type Anchor =

@@ -3,6 +3,16 @@ export type { Demo } from './demos/demos'
 export { DEMOS } from './demos/demos'
 export type { Anchor, Design, PartsUsed, PinnedDimension, PinnedNote, Place, YesNo } from './design'
 export { DESIGN_SCHEMA } from './design'
+export { documentSchema } from './document-schema'
+export {
+  clearBench,
+  cutPiece,
+  drillPiece,
+  pinPiece,
+  shortenBar,
+  spoilPiece,
+  takeBackBar
+} from './edits/bench-edits'
 export type { ChannelChanges, NewChannel } from './edits/channel-edits'
 export {
   addChannel,
@@ -32,18 +42,21 @@ export {
   changeSaw,
   copySeat,
   deleteSeat,
-  keepPart
+  keepPart,
+  measureDailyUse
 } from './edits/seat-edits'
 export {
   addObstacle,
   deleteObstacle,
   deletePinned,
+  editNote,
   editObstacle,
   editPlace,
   editSill,
   editWater,
   pinDimension,
-  pinNote
+  pinNote,
+  standOff
 } from './edits/sill-edits'
 export type { SiteContents } from './edits/site-edits'
 export {
@@ -74,13 +87,16 @@ export {
   editOffer,
   editPricing,
   editSheet,
+  editSheetSetup,
   editShows,
   editStock,
   editTimes,
   editWay,
   giveUpSaw,
+  inOwnCurrency,
   ownSaw,
-  setPrice
+  setPrice,
+  setShelf
 } from './edits/workshop-edits'
 export { nextId } from './ids'
 export type { DocumentJsonSchema } from './json-schema'
@@ -92,5 +108,9 @@ export type { PinnedSpan } from './pinned-span'
 export { pinnedSpan } from './pinned-span'
 export { printDesign, printWorkshop } from './print'
 export type { DesignProblemCodes, DocumentProblem } from './problem'
+export { designFault, workshopFault } from './reopening'
+export { nextRevision } from './revision'
 export { applyFix, setDesignField, setWorkshopField } from './set-field'
+export { standOffBounds, standOffWithin } from './stand-off'
 export type { Shows, Workshop } from './workshop'
+export { WORKSHOP_SCHEMA } from './workshop'

@@ -47,10 +47,11 @@ const DESIGN_FIELDS: Fields = {
   parts: 'The design’s own copy of every part it uses, so that the file opens anywhere.',
   crops: 'The design’s own copy of the crops it plants.',
   water: 'Stage of growth and its air gaps, temperature, source water, end of the draw-down, feed.',
-  growthShare: 'Share of grown plant weight counted in the loads, 0 to 1.',
+  growthShare: 'Share of full growth at which canopies are drawn, 0 to 1; loads count full growth.',
   quantity: 'How many units are built.',
   dimensions: 'Dimensions pinned to the drawing.',
-  notes: 'Words pinned to the drawing.'
+  notes: 'Words pinned to the drawing.',
+  atBench: 'Pieces pinned to bars, and what is cut, drilled or spoiled already.'
 }
 
 const WORKSHOP_FIELDS: Fields = {
@@ -69,6 +70,7 @@ const WORKSHOP_FIELDS: Fields = {
   offers: 'Packs on offer: what need they meet, size, price, breaks, least order.',
   shelf: 'What is left of packs already bought.',
   times: 'Seconds each step of the bench takes, a piece, hole, joint, channel or unit.',
+  timesMeasured: 'Which times are the shop’s own, and since when.',
   pricing: 'Hourly rate, overheads, margin, tax, learning, ways of selling, ladder of batches, parcel.',
   parts: 'Parts of the workshop’s own: measured profiles, cups, closures and plant collars.'
 }

@@ -8,8 +8,20 @@ export interface DesignProblemCodes {
   readonly 'document-too-many-values': { readonly most: number }
   readonly 'schema-newer': { readonly found: number; readonly known: number }
   readonly 'schema-unknown': { readonly found: string; readonly known: number }
-  readonly 'field-missing': { readonly field: string; readonly wanted: string }
-  readonly 'field-wrong-type': { readonly field: string; readonly wanted: string; readonly got: string }
+  /** With both bounds where a number is wanted. */
+  readonly 'field-missing': {
+    readonly field: string
+    readonly wanted: string
+    readonly least?: number
+    readonly most?: number
+  }
+  readonly 'field-wrong-type': {
+    readonly field: string
+    readonly wanted: string
+    readonly got: string
+    readonly least?: number
+    readonly most?: number
+  }
   readonly 'field-not-finite': { readonly field: string; readonly least: number; readonly most: number }
   readonly 'field-out-of-range': {
     readonly field: string
@@ -40,6 +52,8 @@ export interface DesignProblemCodes {
     readonly least: number
     readonly most: number
   }
+  /** The document was written by a newer version of the program: shown, never changed. */
+  readonly 'edit-read-only': { readonly document: 'design' | 'workshop' }
   readonly 'edit-not-found': { readonly what: string; readonly id: string }
   readonly 'edit-in-use': { readonly what: string; readonly id: string; readonly uses: number }
   readonly 'edit-no-room': { readonly field: string; readonly wanted: number; readonly room: number }

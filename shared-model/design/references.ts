@@ -63,7 +63,7 @@ export const designReferences = (design: Design): readonly DocumentProblem[] => 
   for (const each of parts.risers)
     if (each.opened.by === 'bore') saw(each.opened.sawId, `parts.risers.${each.id}.opened.sawId`)
   for (const each of parts.plantCollars) saw(each.sawId, `parts.plantCollars.${each.id}.sawId`)
-  problems.push(...danglingAnchors(design), ...totals(design))
+  problems.push(...danglingAnchors(design), ...totals(design), ...benchTwice(design), ...benchTooLong(design))
   return problems
 }
 
@@ -108,6 +108,38 @@ const twice = (list: Listed, field: string): readonly DocumentProblem[] => {
     where: { field: `${field}.${id}` }
   }))
 }
+
+/** A bar stands once, and so does a piece, unless it is spoiled. */
+const benchTwice = ({ atBench }: Design): readonly DocumentProblem[] => {
+  if (atBench === undefined) return []
+  const good = atBench.bars.flatMap(({ pieces }) => pieces.filter(({ state }) => state !== 'spoiled'))
+  return [
+    ...twice(
+      atBench.bars.map(({ key }) => ({ id: key })),
+      'atBench.bars'
+    ),
+    ...twice(
+      good.map(({ pieceId }) => ({ id: pieceId })),
+      'atBench.bars.pieces'
+    ),
+    ...twice(
+      atBench.pins.map(({ pieceId }) => ({ id: pieceId })),
+      'atBench.pins'
+    )
+  ]
+}
+
+/** The longest length in a document, as its fields say. */
+const MOST_MM = 20_000
+
+/** What is cut from a bar was there: trim and pieces together are no longer than it, by more than arithmetic. */
+const benchTooLong = ({ atBench }: Design): readonly DocumentProblem[] =>
+  (atBench?.bars ?? []).flatMap(({ key, lengthMm, trimMm, pieces }): readonly DocumentProblem[] => {
+    const least = pieces.reduce((sum, piece) => sum + piece.lengthMm, trimMm)
+    const field = `atBench.bars.${key}.lengthMm`
+    if (lengthMm >= least - 0.001) return []
+    return [{ code: 'field-out-of-range', figures: { field, value: lengthMm, least, most: MOST_MM }, where: { field } }]
+  })
 
 const danglingAnchors = (design: Design): readonly DocumentProblem[] =>
   design.dimensions.flatMap((dimension) =>

@@ -1,4 +1,5 @@
 import { type Fix, failed, ok } from '../outcome'
+import type { EndClosure, HoleSaw } from '../parts'
 import type { Design } from './design'
 import { type Edited, notFound } from './edits/edit'
 import { parseDesign, parseWorkshop } from './parse'
@@ -28,8 +29,32 @@ export const setWorkshopField = (workshop: Workshop, path: string, value: Value)
   return first === undefined ? ok(made as Workshop) : failed(first)
 }
 
-/** Takes a finding's proposal: sets its field to its value. */
-export const applyFix = (design: Design, fix: Fix): Edited<Design> => setDesignField(design, fix.field, fix.value)
+/** Parts at hand that a proposal may name and the design does not carry yet. */
+export interface OnHand {
+  readonly saws: readonly HoleSaw[]
+  readonly closures: readonly EndClosure[]
+}
+
+/** Takes a finding's proposal: sets its field to its value; a part on hand that it names comes into the design with it. */
+export const applyFix = (design: Design, fix: Fix, onHand: OnHand = NONE_ON_HAND): Edited<Design> =>
+  setDesignField(carrying(design, fix, onHand), fix.field, fix.value)
+
+const NONE_ON_HAND: OnHand = { saws: [], closures: [] }
+
+const carrying = (design: Design, { field, value }: Fix, { saws, closures }: OnHand): Design => {
+  const { parts } = design
+  const saw = field.endsWith('.sawId') ? saws.find(({ id }) => id === value) : undefined
+  const closure = field.endsWith('ClosureId') ? closures.find(({ id }) => id === value) : undefined
+  return {
+    ...design,
+    parts: {
+      ...parts,
+      saws: saw && !parts.saws.some(({ id }) => id === saw.id) ? [...parts.saws, saw] : parts.saws,
+      closures:
+        closure && !parts.closures.some(({ id }) => id === closure.id) ? [...parts.closures, closure] : parts.closures
+    }
+  }
+}
 
 /** A copy with the value at the path, or undefined where the path leads nowhere. An id may hold dots itself. */
 const withField = (whole: unknown, path: readonly string[], value: Value): unknown => {

@@ -84,6 +84,13 @@ export const sheetSchema = z.object({
   isOffcut: z.boolean()
 })
 
+export const sheetSetupSchema = z.object({
+  webMm: num(0, 200),
+  edgeMm: num(0, 500),
+  keepFromMm: num(0, 5_000).exactOptional(),
+  keptWorthPercent: percent.exactOptional()
+})
+
 export const packOfferSchema = z.object({
   id,
   need,
@@ -95,6 +102,9 @@ export const packOfferSchema = z.object({
   leastPacks: whole(0, 1_000_000),
   currency: currency.exactOptional()
 })
+
+/** Most things on the shelf. */
+export const MOST_ON_SHELF = 500
 
 export const shelfSchema = z.object({
   need,
@@ -136,6 +146,7 @@ export const wayOfSellingSchema = z.object({
   feeOnPostage: z.boolean(),
   postageChargedMinor: minor,
   postageCostMinor: minor,
+  postPerUnitS: seconds.exactOptional(),
   fixedPerBatchMinor: minor,
   givenPriceMinor: minorOrNull
 })
@@ -166,6 +177,8 @@ export const pricingSchema = z.object({
   ways: listOf(wayOfSellingSchema, 20),
   ladder: listOf(whole(1, 1_000), 40),
   priceAgeDays: whole(0, 36_500),
+  buyingTax: z.object({ percent, reclaimed: z.boolean() }).exactOptional(),
+  workHoursADay: num(1, 24).exactOptional(),
   parcel: parcelSchema
 })
 
@@ -180,11 +193,12 @@ export const workshopSchema = z.object({
   cutting: cuttingSchema,
   stock: listOf(stockBarSchema, 300),
   rack: listOf(offcutSchema, 500),
-  sheetSetup: z.object({ webMm: num(0, 200), edgeMm: num(0, 500), keepFromMm: num(0, 5_000).exactOptional() }),
+  sheetSetup: sheetSetupSchema,
   sheets: listOf(sheetSchema, 200),
   offers: listOf(packOfferSchema, 1_000),
-  shelf: listOf(shelfSchema, 500),
+  shelf: listOf(shelfSchema, MOST_ON_SHELF),
   times: timesSchema,
+  timesMeasured: z.partialRecord(timesSchema.keyof(), dateOrEmpty).exactOptional(),
   pricing: pricingSchema,
   parts: z.object({
     profiles: listOf(profileSchema, 200),

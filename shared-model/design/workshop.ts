@@ -25,6 +25,8 @@ export interface Workshop {
   readonly offers: readonly PackOffer[]
   readonly shelf: readonly ShelfItem[]
   readonly times: StepTimes
+  /** Which times are the shop's own, and since when (ISO date); the others are starting values from memory. */
+  readonly timesMeasured?: Readonly<Partial<Record<keyof StepTimes, string>>>
   readonly pricing: PricingSetup
   /** The shop's own measured or added parts, offered beside the built-in catalogue. */
   readonly parts: {

@@ -11,8 +11,10 @@ import {
 import { type Budget, failed, ok, type ProblemOf, type Result } from '../outcome'
 import { evaluate, type Plan } from '../plan'
 import { mm } from '../units'
+import { fittingsToTry } from './fittings'
+import { everyChoice, rowBars } from './longer-rows'
 import { notDominated } from './not-dominated'
-import { type FitRow, rowsThatFit } from './rows'
+import { type FitRow, rowRoom, rowsThatFit } from './rows'
 import { stockForRows } from './stock-for-rows'
 
 export interface FitsProblemCodes {
@@ -45,11 +47,22 @@ export interface Fit {
   readonly design: Design
 }
 
+/** What a search came to, and whether it was whole. */
+export interface FitsFound {
+  readonly fits: readonly Fit[]
+  /** Layouts tried, of so many that the sill has room for. */
+  readonly tried: number
+  readonly possible: number
+  /** Whether the sill has room for more rows, or more sites in a row, than are tried. */
+  readonly capped: boolean
+}
+
 /**
  * "What fits my sill?": rows of one profile along the sill that no other layout beats in plants, cost per plant, stock
- * left over and load. Exact over the lengths at which a row's number of sites changes; a layout whose plan has a `stop`
- * finding is never among them. The budget's
- * work is the number of layouts tried at most; the shortest rows are tried first.
+ * left over and load. Exact over the lengths at which a row's number of sites changes, and over those at which the bars
+ * change that one row, or equal rows together, are cut from, as long as all that are possible were tried; a layout whose plan has a `stop` finding is never among them. Rows take the supports and openings of the
+ * design's channel of that profile where they stop nothing. The budget's work is the number of layouts tried at most; the
+ * shortest rows are tried first, those made longer to fill a bar last.
  */
 export function fits(
   design: Design,
@@ -57,7 +70,7 @@ export function fits(
   wish: FitWish,
   on: string,
   budget: Budget
-): Result<readonly Fit[], FitsProblem> {
+): Result<FitsFound, FitsProblem> {
   const part = partsOf(design, wish)
   if (!part.ok) return part
   const { profile, closure, crop, holeMm } = part.value
@@ -66,7 +79,7 @@ export function fits(
   const clearanceMm = design.sill.clearanceMm
   const acrossMm = (wish.turned ? profile.heightMm : profile.widthMm) + 2 * closure.proudMm
   const leastPitchMm = leastPitch(mm(holeMm), mm(LEAST_WEB_MM))
-  const rows = rowsThatFit({
+  const wanted = {
     roomLengthMm: sill.value.lengthMm - 2 * clearanceMm,
     roomDepthMm: sill.value.depthMm - 2 * clearanceMm,
     acrossMm,
@@ -74,16 +87,23 @@ export function fits(
     leastEndMm: leastEnd(mm(closureDepthMm(closure)), mm(LEAST_WEB_MM), mm(holeMm)),
     pitchMm: Math.max(crop.pitchMm?.least ?? crop.canopyMm, leastPitchMm),
     closuresAddMm: 2 * closure.addsLengthMm
-  })
+  }
+  const room = rowRoom(wanted)
+  if (!room.ok) return room
+  const rows = rowsThatFit(wanted)
   if (!rows.ok) return rows
-  const place = { acrossMm, xMm: clearanceMm + closure.addsLengthMm, frontMm: clearanceMm }
+  const firstSerial = 1 + highestSerial(design)
+  const place = { acrossMm, xMm: clearanceMm + closure.addsLengthMm, frontMm: clearanceMm, firstSerial }
   const found: Fit[] = []
-  for (const choice of rows.value.slice(0, budget.work)) {
-    if (budget.stop()) break
+  let [tried, possible] = [0, 0]
+  for (const choice of everyChoice(rows.value, wanted, rowBars(workshop, profile.id))) {
+    possible += 1
+    if (possible > budget.work || budget.stop()) continue
     const fit = fitOf(choice, channelsFor(choice, wish, place), { design, workshop, profileId: profile.id, on, budget })
+    tried += 1
     if (fit !== null) found.push(fit)
   }
-  return ok(notDominated(found))
+  return ok({ fits: notDominated(found), tried, possible, capped: room.value.capped })
 }
 
 function partsOf(design: Design, wish: FitWish) {
@@ -122,9 +142,9 @@ function fitOf(rows: readonly FitRow[], channels: readonly Channel[], setting: S
     stop: setting.budget.stop
   })
   if (stock === null) return null
-  const design = { ...setting.design, channels, dimensions: [], notes: [] }
-  const plan = evaluate(design, workshop, setting.on, { cuts: 'left-out' })
-  if (stops(plan)) return null
+  const made = withFittings(channels, setting)
+  if (made === null) return null
+  const { design, plan } = made
   return {
     plants: plan.totals.plants,
     lengthsMm,
@@ -136,6 +156,26 @@ function fitOf(rows: readonly FitRow[], channels: readonly Channel[], setting: S
   }
 }
 
+/** The layout with the first fittings that stop nothing; null where each stops something. */
+function withFittings(channels: readonly Channel[], { design, workshop, profileId, on }: Setting) {
+  const each = channels.map((channel) => fittingsToTry(design, profileId, channel.lengthMm))
+  const tries = Math.max(0, ...each.map((list) => list.length))
+  for (let k = 0; k < tries; k += 1) {
+    const fitted = channels.map((channel, at) => ({ ...channel, ...each[at]?.[k] }))
+    const made = { ...design, channels: fitted, dimensions: [], notes: [] }
+    const plan = evaluate(made, workshop, on, { cuts: 'left-out' })
+    if (!stops(plan)) return { design: made, plan }
+  }
+  return null
+}
+
+/** The highest number in the ids of the design's channels, and in what the bench still names: new rows are new channels. */
+function highestSerial({ channels, atBench }: Design): number {
+  const bench = [...(atBench?.pins ?? []), ...(atBench?.bars ?? []).flatMap(({ pieces }) => pieces)]
+  const ids = [...channels.map(({ id }) => id), ...bench.map(({ pieceId }) => pieceId)]
+  return Math.max(0, ...ids.map((id) => Number(/^c(\d+)/.exec(id)?.[1] ?? 0)))
+}
+
 /** A price that is missing stops the pricing, not the build. */
 function stops(plan: Plan): boolean {
   const built = plan.findings.filter((each) => each.severity === 'stop' && each.code !== 'price-missing')
@@ -145,11 +185,16 @@ function stops(plan: Plan): boolean {
 function channelsFor(
   rows: readonly FitRow[],
   wish: FitWish,
-  place: { readonly acrossMm: number; readonly xMm: number; readonly frontMm: number }
+  place: {
+    readonly acrossMm: number
+    readonly xMm: number
+    readonly frontMm: number
+    readonly firstSerial: number
+  }
 ): readonly Channel[] {
   let sites = 0
   return rows.map((row, at) => ({
-    id: `c${at + 1}`,
+    id: `c${place.firstSerial + at}`,
     name: '',
     profileId: wish.profileId,
     turned: wish.turned,

@@ -1,6 +1,7 @@
-export type { Fit, FitsProblem, FitsProblemCodes, FitWish } from './fits'
+export type { Fit, FitsFound, FitsProblem, FitsProblemCodes, FitWish } from './fits'
 export { fits } from './fits'
 export type { FitFigures } from './not-dominated'
 export { notDominated } from './not-dominated'
 export type { FitRow, RowsWanted } from './rows'
 export { rowsThatFit } from './rows'
+export { takeFit } from './take-fit'

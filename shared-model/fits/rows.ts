@@ -25,12 +25,14 @@ export interface FitRow {
 const MOST_ROWS = 4
 const MOST_SITES = 40
 
-/**
- * Every way to fill a sill with rows of channels, each row at one of the lengths at which its number of sites changes:
- * 2 × end + (sites − 1) × pitch. A longer row with no more sites costs stock and gives nothing, so none is left out that
- * could be better. At most 4 rows and 40 sites a row; an empty sill is not listed. Rows are listed shortest first.
- */
-export function rowsThatFit(wanted: RowsWanted): Result<readonly (readonly FitRow[])[], LayoutProblem> {
+/** How many rows and sites a row a sill has room for, and whether more than are tried. */
+export interface RowRoom {
+  readonly rows: number
+  readonly sites: number
+  readonly capped: boolean
+}
+
+export function rowRoom(wanted: RowsWanted): Result<RowRoom, LayoutProblem> {
   const { roomLengthMm, roomDepthMm, acrossMm, rowGapMm, leastEndMm, pitchMm, closuresAddMm } = wanted
   const longest = sitesAtPitch({
     lengthMm: Math.max(0.001, roomLengthMm - closuresAddMm),
@@ -39,8 +41,24 @@ export function rowsThatFit(wanted: RowsWanted): Result<readonly (readonly FitRo
     spread: 'from-datum'
   })
   if (!longest.ok) return longest
-  const sites = Math.min(MOST_SITES, longest.value.sites)
-  const rows = Math.min(MOST_ROWS, Math.floor((roomDepthMm + rowGapMm) / (acrossMm + rowGapMm)))
+  const rows = Math.max(0, Math.floor((roomDepthMm + rowGapMm) / (acrossMm + rowGapMm)))
+  const { sites } = longest.value
+  return ok({
+    rows: Math.min(MOST_ROWS, rows),
+    sites: Math.min(MOST_SITES, sites),
+    capped: rows > MOST_ROWS || sites > MOST_SITES
+  })
+}
+
+/**
+ * Every way to fill a sill with rows of channels, each row at one of the lengths at which its number of sites changes:
+ * 2 × end + (sites − 1) × pitch. (Longer rows with no more sites, which leave less stock over: `everyChoice`.) At most 4 rows and 40 sites a row; an empty sill is not listed. Rows are listed shortest first.
+ */
+export function rowsThatFit(wanted: RowsWanted): Result<readonly (readonly FitRow[])[], LayoutProblem> {
+  const { leastEndMm, pitchMm } = wanted
+  const room = rowRoom(wanted)
+  if (!room.ok) return room
+  const { rows, sites } = room.value
   const rowOf = (count: number): FitRow => ({
     lengthMm: 2 * leastEndMm + (count - 1) * pitchMm,
     sitesAtMm: Array.from({ length: count }, (_, at) => leastEndMm + at * pitchMm)

@@ -1,3 +1,4 @@
+import { canopiesOverlap } from './canopies-overlap'
 import type { ChannelLayout, Outline } from './channel-layout'
 import type { LayoutFinding } from './codes'
 import type { LaidOut } from './laid-out'
@@ -28,7 +29,7 @@ export function betweenChannels(laid: readonly LaidOut[], sill: Sill): readonly 
     }
     for (const obstacle of sill.obstacles) found.push(...obstacleClash(a, obstacle))
   })
-  found.push(...canopyOverlaps(laid))
+  found.push(...canopiesOverlap(laid))
   return found
 }
 
@@ -60,51 +61,4 @@ function obstacleClash({ channel, layout }: LaidOut, obstacle: Obstacle): readon
       where: { channelId: channel.id, field: `channels.${channel.id}.${movesAlong(layout.outline, obstacle)}` }
     }
   ]
-}
-
-/** One note for each channel whose canopies reach into those of its neighbours (or its own), with the worst pair. */
-function canopyOverlaps(laid: readonly LaidOut[]): readonly LayoutFinding[] {
-  const all = laid
-    .flatMap(({ channel, layout }) => layout.canopies.map((c) => ({ ...c, channelId: channel.id })))
-    .map((canopy, order) => ({ ...canopy, order }))
-    .sort((a, b) => a.xMm - b.xMm)
-  const widest = all.reduce((most, c) => Math.max(most, c.radiusMm), 0)
-  const worst = new Map<string, { pairs: number; overlapMm: number; share: number; siteId: string }>()
-  for (const [i, a] of all.entries()) {
-    for (let j = i + 1; j < all.length; j += 1) {
-      const b = all[j]
-      if (!b || b.xMm - a.xMm >= a.radiusMm + widest) break
-      const reachMm = a.radiusMm + b.radiusMm
-      const dy = b.yMm - a.yMm
-      if (dy >= reachMm || dy <= -reachMm) continue
-      const dx = b.xMm - a.xMm
-      const overlapMm = reachMm - Math.sqrt(dx * dx + dy * dy)
-      // A tenth of the reach is leaf against leaf, which plants bear.
-      if (overlapMm <= reachMm * 0.1) continue
-      // Told at the plant that comes first in the design, whichever way the sill is looked at.
-      const first = a.order < b.order ? a : b
-      const held = worst.get(first.channelId)
-      const share = overlapMm / reachMm
-      if (!held) worst.set(first.channelId, { pairs: 1, overlapMm, share, siteId: first.siteId })
-      else {
-        held.pairs += 1
-        if (overlapMm > held.overlapMm) Object.assign(held, { overlapMm, share, siteId: first.siteId })
-      }
-    }
-  }
-  return [...new Set(laid.map(({ channel }) => channel.id))].flatMap((channelId): readonly LayoutFinding[] => {
-    const told = worst.get(channelId)
-    if (!told) return []
-    const { pairs, overlapMm, share, siteId } = told
-    const where = { channelId, siteId, field: `channels.${channelId}.sites.${siteId}.atMm` }
-    return [
-      {
-        code: 'canopies-overlap',
-        severity: 'note',
-        figures: { pairs, overlapMm, share },
-        where,
-        source: 'canopy-overlap'
-      }
-    ]
-  })
 }

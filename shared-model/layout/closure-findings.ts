@@ -24,16 +24,15 @@ export function closureFindings(
   for (const { id, field } of ends) {
     const closure = index.closures.get(id)
     if (!closure) continue
+    const verdict = closureHolds(closure, profile)
+    if (verdict === 'holds') continue
     const candidates = [...index.closures.values(), ...onHand.filter((c) => !index.closures.has(c.id))]
     const fitting = candidates.filter((c) => closureHolds(c, profile) === 'holds')
     const fits = fitting.map((c) => c.name).join(', ')
-    // Only a closure that the design carries can be set by its id alone.
-    const [only] = fitting.filter((c) => index.closures.has(c.id))
+    const [only] = fitting
     const fix = only && fitting.length === 1 ? { fix: { field, value: only.id } } : {}
     const where = { channelId: channel.id, partId: id, field }
     const base = { severity: 'stop', where, source: 'closure-fit', ...fix } as const
-    const verdict = closureHolds(closure, profile)
-    if (verdict === 'holds') continue
     if (verdict === 'other-size') {
       found.push({
         code: 'closure-wrong-size',

@@ -21,18 +21,22 @@ function offChannel({ channel, layout }: LaidOut): readonly LayoutFinding[] {
 }
 
 function alongFace({ channel, layout }: LaidOut): readonly LayoutFinding[] {
-  const holes = new Map(layout.holes.map((h) => [h.id, h]))
+  // The last hole of an id: a thin web is rare, so none is looked up beforehand.
+  const holeOf = (id: string) => layout.holes.findLast((hole) => hole.id === id)
   const found: LayoutFinding[] = []
   for (const web of layout.webs) {
     if (web.webMm >= web.leastMm - SMALL_MM) continue
-    const hole = holes.get(web.toId) ?? holes.get(web.fromId)
+    const hole = holeOf(web.toId) ?? holeOf(web.fromId)
     if (!hole) continue
     const where = placeOf(channel.id, hole)
     const atClosure = web.fromId === 'datum-end' || web.toId === 'far-end'
-    // Moving clears it where nothing else is near: away from the closure by what is short.
+    // Moving clears it where there is room on the other side: away from the closure by what is short.
     const shortMm = web.leastMm - web.webMm
     const value = web.fromId === 'datum-end' ? hole.atMm + shortMm : hole.atMm - shortMm
-    const fix = atClosure && where.field ? { fix: { field: where.field, value } } : {}
+    const fix =
+      atClosure && where.field && givesWay(layout, web, hole.id, value, shortMm)
+        ? { fix: { field: where.field, value } }
+        : {}
     if (web.webMm >= 0) {
       found.push({
         code: 'web-thin',
@@ -60,10 +64,25 @@ function alongFace({ channel, layout }: LaidOut): readonly LayoutFinding[] {
   return found
 }
 
+/** A hole can be moved away from a closure where it stays on the channel and its other web can spare as much. */
+function givesWay(
+  layout: LaidOut['layout'],
+  web: LaidOut['layout']['webs'][number],
+  holeId: string,
+  toMm: number,
+  shortMm: number
+): boolean {
+  if (toMm < 0 || toMm > layout.cutLengthMm) return false
+  return layout.webs
+    .filter((other) => other !== web && (other.fromId === holeId || other.toId === holeId))
+    .every((other) => other.webMm - shortMm >= other.leastMm - SMALL_MM)
+}
+
 function sideFaces({ channel, layout }: LaidOut): readonly LayoutFinding[] {
   const found: LayoutFinding[] = []
-  const openings = new Map(channel.openings.map((o) => [o.id, o]))
   const sides = layout.holes.filter((h) => h.face !== 'top')
+  if (sides.length < 2) return found
+  const openings = new Map(channel.openings.map((o) => [o.id, o]))
   sides.forEach((a, i) => {
     for (const b of sides.slice(i + 1)) {
       if (a.face !== b.face) continue
@@ -78,9 +97,10 @@ function sideFaces({ channel, layout }: LaidOut): readonly LayoutFinding[] {
 
 function rimsMeet({ channel, fits }: LaidOut): readonly LayoutFinding[] {
   const order = channel.sites.map((site, i) => ({ site, fit: fits[i] })).sort((a, b) => a.site.atMm - b.site.atMm)
-  for (const [i, a] of order.entries()) {
+  for (let i = 0; i + 1 < order.length; i += 1) {
+    const a = order[i]
     const b = order[i + 1]
-    if (!b?.fit || !a.fit) continue
+    if (!a?.fit || !b?.fit) continue
     const pitchMm = b.site.atMm - a.site.atMm
     const rimMm = (a.fit.widestMm + b.fit.widestMm) / 2
     if (pitchMm < rimMm - SMALL_MM) {

@@ -67,4 +67,6 @@ export interface RangeProblemCodes {
 export interface Budget {
   readonly work: number
   readonly stop: () => boolean
+  /** What the host's clock has left, for a solver library that keeps time itself; left out: without end. */
+  readonly secondsLeft?: () => number
 }

@@ -1,5 +1,6 @@
 import type { BigBlock, Block, CautionBlock, Drawing, FactsBlock, LabelsBlock, TextBlock } from '../sheet'
 import { CONTENT_WIDTH_MM, pt } from './page'
+import { INK, PAPER, RULE, SIGNAL_GROUND } from './palette'
 import type { PdfCell, PdfNode, PdfTableLayout } from './pdf-node'
 import { svgText } from './svg'
 import { tableContent } from './tables'
@@ -49,21 +50,24 @@ const edges = (left: number, top: number, right: number, bottom: number): [numbe
 ]
 
 const heading = (words: string): PdfNode[] =>
-  words === '' ? [] : [{ text: words, style: 'subheading', margin: edges(0, 2, 0, 5) }]
+  words === '' ? [] : [{ text: unbroken(words), style: 'subheading', margin: edges(0, 2, 0, 5) }]
 
 const textContent = (block: TextBlock): PdfNode => {
-  const runIn = block.runIn === true && block.heading !== ''
+  const runIn = block.runIn === true
   const [first, ...rest] = block.paragraphs.map(unbroken).map(
     (words, index): PdfNode => ({
-      text: runIn && index === 0 ? [{ text: `${block.heading}.  `, bold: true }, { text: words }] : words,
+      text:
+        runIn && index === 0 && block.heading !== ''
+          ? [{ text: `${unbroken(block.heading)}.  `, bold: true }, { text: words }]
+          : words,
       bold: block.strong,
-      margin: edges(0, 0, 0, runIn ? 2 : 4)
+      margin: edges(0, 0, 0, runIn ? 1 : 4)
     })
   )
   const above = runIn ? [] : heading(block.heading)
   if (first === undefined) return { stack: heading(block.heading) }
   return {
-    margin: edges(0, 0, 0, runIn ? 6 : 8),
+    margin: edges(0, 0, 0, runIn ? 2 : 8),
     stack: [{ unbreakable: true, stack: [...above, first] }, ...rest]
   }
 }
@@ -71,11 +75,11 @@ const textContent = (block: TextBlock): PdfNode => {
 const bare = (above: number, between: number): PdfTableLayout => ({
   hLineWidth: (line, node) => (line === 0 || line === node.table.body.length ? above : between),
   vLineWidth: () => 0,
-  hLineColor: () => '#9a9a9a',
+  hLineColor: () => RULE,
   paddingLeft: (column) => (column === 0 ? 0 : 8),
   paddingRight: () => 0,
-  paddingTop: () => 4,
-  paddingBottom: () => 4
+  paddingTop: () => 3,
+  paddingBottom: () => 3
 })
 
 const factsContent = (block: FactsBlock): PdfNode => {
@@ -83,8 +87,8 @@ const factsContent = (block: FactsBlock): PdfNode => {
   for (let from = 0; from < block.facts.length; from += block.columns) {
     const row: PdfCell[] = block.facts.slice(from, from + block.columns).map((fact) => ({
       stack: [
-        { text: fact.name, style: 'factName' },
-        { text: fact.value, style: 'factValue' }
+        { text: unbroken(fact.name), style: 'factName' },
+        { text: unbroken(fact.value), style: 'factValue' }
       ]
     }))
     while (row.length < block.columns) row.push({ text: '' })
@@ -92,7 +96,7 @@ const factsContent = (block: FactsBlock): PdfNode => {
   }
   return {
     unbreakable: true,
-    margin: edges(0, 0, 0, 12),
+    margin: edges(0, 0, 0, 8),
     stack: [
       ...heading(block.heading),
       {
@@ -114,7 +118,7 @@ const bigContent = (block: BigBlock): PdfNode => ({
           stack: [
             { text: figure.name, style: 'factName' },
             { text: figure.value, style: 'big' },
-            ...(figure.note === '' ? [] : [{ text: figure.note, style: 'factName' }])
+            ...(figure.note === '' ? [] : [{ text: unbroken(figure.note), style: 'factName' }])
           ]
         })
       )
@@ -127,7 +131,7 @@ const bigContent = (block: BigBlock): PdfNode => ({
 const cautionContent = (block: CautionBlock): PdfNode => {
   const severe = block.signalWord === 'DANGER' || block.signalWord === 'WARNING'
   const panel: PdfCell = {
-    fillColor: severe ? '#000000' : '#e4e4e4',
+    fillColor: severe ? INK : SIGNAL_GROUND,
     margin: edges(5, 4, 2, 4),
     columns: [
       { width: pt(6.5), ...drawingContent(cautionSign(block.signalWord, severe)) },
@@ -135,7 +139,7 @@ const cautionContent = (block: CautionBlock): PdfNode => {
         width: '*',
         text: block.signalWord,
         style: 'signal',
-        color: severe ? '#ffffff' : '#000000',
+        color: severe ? PAPER : INK,
         margin: edges(0, 3, 0, 0)
       }
     ],
@@ -174,7 +178,7 @@ const labelsContent = (block: LabelsBlock): PdfNode => {
     (label): PdfCell => ({
       margin: edges(6, 5, 6, 5),
       stack: [
-        { text: label.title, bold: true, fontSize: 13, margin: edges(0, 0, 0, 2) },
+        { text: unbroken(label.title), bold: true, fontSize: 13, margin: edges(0, 0, 0, 2) },
         ...label.lines.map((words, index) => ({ text: unbroken(words), bold: index === label.lines.length - 1 }))
       ]
     })
@@ -182,7 +186,7 @@ const labelsContent = (block: LabelsBlock): PdfNode => {
   const rows: PdfCell[][] = []
   for (let from = 0; from < cells.length; from += 2) {
     const left = cells[from] ?? { text: '' }
-    rows.push([left, cells[from + 1] ?? { text: '' }])
+    rows.push([left, cells[from + 1] ?? { text: '', border: [true, false, false, false] }])
   }
   return {
     margin: edges(0, 0, 0, 12),

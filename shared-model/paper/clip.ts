@@ -35,6 +35,28 @@ export const clipAlong = (shape: Shape, fromMm: number, toMm: number): readonly 
   }
 }
 
+/** The same down the page. */
+export const clipDown = (shape: Shape, fromMm: number, toMm: number): readonly Shape[] =>
+  clipAlong(crossed(shape), fromMm, toMm).map(crossed)
+
+const swap = ({ xMm, yMm }: PointMm): PointMm => point(yMm, xMm)
+
+/** x and y change places. */
+const crossed = (shape: Shape): Shape => {
+  switch (shape.kind) {
+    case 'line':
+      return { ...shape, fromMm: swap(shape.fromMm), toMm: swap(shape.toMm) }
+    case 'circle':
+      return { ...shape, centreMm: swap(shape.centreMm) }
+    case 'polygon':
+      return { ...shape, pointsMm: shape.pointsMm.map(swap) }
+    case 'text':
+      return { ...shape, atMm: swap(shape.atMm) }
+    case 'rect':
+      return { ...shape, xMm: shape.yMm, yMm: shape.xMm, widthMm: shape.heightMm, heightMm: shape.widthMm }
+  }
+}
+
 /** 720 chords of a circle: at 100 mm across none is off by more than 0.0005 mm. */
 const chords = (centre: PointMm, radiusMm: number): readonly PointMm[] =>
   Array.from({ length: 721 }, (_, index) => {

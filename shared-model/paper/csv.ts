@@ -1,4 +1,4 @@
-import type { Cell, SheetData, TableBlock } from '../sheet'
+import { type Cell, type SheetData, type TableBlock, TICK } from '../sheet'
 
 export interface CsvTable {
   readonly name: string
@@ -7,7 +7,7 @@ export interface CsvTable {
 
 /**
  * Every table of the sheet as comma-separated text (RFC 4180: CRLF, quotes doubled). A column with exact figures gets a
- * second column with them as plain numbers, and its unit in the head. Text that a spreadsheet could take for a formula
+ * second column with them as plain numbers, and its unit in the head; a column of boxes to tick by hand is left out. Text that a spreadsheet could take for a formula
  * is guarded with an apostrophe (OWASP, CSV Injection); numbers stay numbers.
  *
  * @source rfc-4180
@@ -26,13 +26,16 @@ export const csvTables = (sheet: SheetData): readonly CsvTable[] => {
 }
 
 const csvText = (table: TableBlock): string => {
-  const heads = table.columns.flatMap((column) =>
+  const columns = [...table.columns.entries()].filter(
+    ([index, { head }]) => head !== TICK.text || !table.rows.every((row) => row[index]?.text === TICK.text)
+  )
+  const heads = columns.flatMap(([, column]) =>
     column.exactUnit === undefined
       ? [textCell(column.head)]
       : [textCell(column.head), textCell(`${column.head} (${column.exactUnit})`)]
   )
   const rows = table.rows.map((row) =>
-    table.columns.flatMap((column, index) => {
+    columns.flatMap(([index, column]) => {
       const cell = row[index]
       return column.exactUnit === undefined ? [textCell(lineOf(cell))] : [textCell(lineOf(cell)), number(cell?.exact)]
     })
@@ -41,14 +44,14 @@ const csvText = (table: TableBlock): string => {
 }
 
 const lineOf = (cell: Cell | undefined): string => {
-  if (cell === undefined || cell.text === '☐') return ''
-  return cell.under === undefined || cell.under === '' ? cell.text : `${cell.text} ${cell.under}`
+  if (cell === undefined || cell.text === TICK.text) return ''
+  return [cell.lead ?? '', cell.text, cell.under ?? ''].filter((words) => words !== '').join(' ')
 }
 
 const number = (value: number | undefined): string => (value === undefined ? '' : String(Number(value.toFixed(6))))
 
-/** A leading sign or command character, or one after a separator that some programs split at. */
-const COULD_RUN = /^[\s]*[=+\-@\t\r\n|]/
+/** A leading sign, of full width too, or command character; one that has a guard already, so that taking one off gives it back. */
+const COULD_RUN = /^'*\s*[=+\-@\t\r\n|＝＋－＠]/
 const PLAIN_NUMBER = /^-?\d+(\.\d+)?$/
 
 /** One cell of comma-separated text: guarded against formulas, quoted where it must be. */

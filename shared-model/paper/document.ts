@@ -1,6 +1,8 @@
 import type { Block, FigureBlock, SheetData, SheetSection, TableBlock } from '../sheet'
 import { mm, showLength } from '../units'
+import { plainOrderIn } from '../words'
 import { blockContent, drawingContent } from './blocks'
+import { cardPages } from './card-pages'
 import { CONTENT_BOTTOM_MM, CONTENT_TOP_MM, PAGES, type PageSize, type Paper, pt, sideMarginMm } from './page'
 import { pageFooter, pageHeader } from './page-frame'
 import type { PdfDocument, PdfNode } from './pdf-node'
@@ -9,6 +11,7 @@ import { tableHeightMm } from './table-height'
 import { tableContent } from './tables'
 import { tilePages } from './tile-pages'
 import { BELOW_TITLE_BLOCK_MM, TITLE_BLOCK_MM, titleBlockDrawing } from './title-block'
+import { unbroken } from './unbroken'
 
 export interface PaperOptions {
   readonly paper: Paper
@@ -20,19 +23,20 @@ export interface PaperOptions {
  * The sheet as a document for the PDF writer. The same sheet and paper give the same document; the creation date is the
  * sheet's own date, so that the same input gives the same bytes.
  */
-export const docDefinition = (sheet: SheetData, { paper, uncompressed = false }: PaperOptions): PdfDocument => {
+export const docDefinition = (given: SheetData, { paper, uncompressed = false }: PaperOptions): PdfDocument => {
+  const sheet = plainOrderIn(given)
   const page = PAGES[paper]
   const side = sideMarginMm(page)
-  const block = sheet.titleBlock
   const hasFields = sheet.sections[0]?.part === 'build'
   const card = sheet.sections.length === 1 && sheet.sections[0]?.part === 'buyers-card'
+  const block = card ? { ...sheet.titleBlock, documentType: 'Card for the buyer' } : sheet.titleBlock
   return {
     version: '1.7',
     compress: !uncompressed,
     language: sheet.language,
     displayTitle: true,
     info: {
-      title: `${block.title}: build sheet`,
+      title: `${block.title}: ${card ? 'card for the buyer' : 'build sheet'}`,
       author: block.maker === '' ? 'not named' : block.maker,
       subject: block.documentType,
       creator: 'Sillwright',
@@ -45,34 +49,41 @@ export const docDefinition = (sheet: SheetData, { paper, uncompressed = false }:
     defaultStyle: BODY,
     styles: styles(),
     header: (number, count, size) => {
-      const top = pageHeader(block, sideOf(size, side), card ? '' : `Sheet ${number} of ${count}`)
+      const top = pageHeader(block, sideOf(size, side), card ? cardOf(number, count) : `Sheet ${number} of ${count}`)
       if (number > 1 || !hasFields) return top
       const drawn = drawingContent(titleBlockDrawing(block, count))
       return { stack: [top, { ...drawn, absolutePosition: { x: pt(side), y: pt(CONTENT_TOP_MM - 3) } }] }
     },
     footer: (_number, _count, size) =>
       size.width > size.height ? { text: '' } : pageFooter(block, sideOf(size, side)),
-    content: sheet.sections.flatMap((section, index) => sectionContent(section, sheet, page, index === 0))
+    content: sheet.sections.flatMap((section, index) => sectionContent(section, sheet, page, opens(sheet, index)))
   }
 }
+
+/** A card on a page of its own needs no number. */
+const cardOf = (number: number, count: number): string => (count === 1 ? '' : `Card ${number} of ${count}`)
 
 /** A page on its side keeps its frame a half inch from the edge of the paper. */
 const sideOf = (size: { readonly width: number; readonly height: number }, side: number): number =>
   size.width > size.height ? 15.7 : side
 
-const sectionContent = (section: SheetSection, sheet: SheetData, page: PageSize, first: boolean): PdfNode[] => {
+/** How a section begins: at the top of the document, on a new page, or below the one before. */
+type Opens = 'document' | 'page' | 'below'
+
+const opens = ({ sections, templates }: SheetData, index: number): Opens => {
+  if (index === 0) return 'document'
+  const afterTiles = sections[index - 1]?.part === 'templates' && templates.length > 0
+  return sections[index]?.startsPage === true || afterTiles ? 'page' : 'below'
+}
+
+const sectionContent = (section: SheetSection, sheet: SheetData, page: PageSize, begins: Opens): PdfNode[] => {
+  if (section.part === 'buyers-card') return cardContent(section, page, begins)
   const fields = section.blocks.some((block) => block.kind === 'title-fields')
   const blocks = section.blocks.filter((block): block is PrintedBlock => block.kind !== 'title-fields')
   const name = section.number === '' ? section.heading : `${section.number}   ${section.heading}`
-  const above = section.startsPage || first ? 0 : 10
-  const title: PdfNode = { text: name, style: 'section', margin: [0, above, 0, 8] }
-  const [opening, ...others] = blocks
-  const opened: PdfNode[] =
-    opening === undefined
-      ? [title]
-      : opening.kind === 'table'
-        ? [tableContent(opening, name, above)]
-        : [{ unbreakable: true, stack: [title, blockContent(opening)] }]
+  const above = begins === 'below' ? 16 : 0
+  const title: PdfNode = { text: unbroken(name), style: 'section', margin: [0, above, 0, 6] }
+  const { opened, others } = opening(blocks, title, name, above)
   const nodes: PdfNode[] = [
     ...(fields ? [gap(TITLE_BLOCK_MM - 3 + BELOW_TITLE_BLOCK_MM)] : []),
     ...opened,
@@ -82,9 +93,49 @@ const sectionContent = (section: SheetSection, sheet: SheetData, page: PageSize,
   const closed = [...nodes.slice(0, -1), ...nodes.slice(-1).map(withoutFoot)]
   const [head, ...tail] = closed
   if (head === undefined) return []
-  return section.startsPage && !first
-    ? [{ ...head, pageBreak: 'before', pageOrientation: 'portrait' }, ...tail]
-    : closed
+  return begins === 'page' ? [{ ...head, pageBreak: 'before', pageOrientation: 'portrait' }, ...tail] : closed
+}
+
+/** The card for the buyer: one page where it can be, else pages that each say whose card goes on. */
+const cardContent = (section: SheetSection, page: PageSize, begins: Opens): PdfNode[] => {
+  const blocks = section.blocks.filter((block): block is PrintedBlock => block.kind !== 'title-fields')
+  return cardPages(blocks, `${section.heading}, continued`, page).map((some, index) => {
+    const title: PdfNode = {
+      text: unbroken(index === 0 ? section.heading : `${section.heading}, continued`),
+      style: 'section',
+      margin: [0, 0, 0, 6]
+    }
+    const nodes = [title, ...some.map(blockContent)]
+    const stack = [...nodes.slice(0, -1), ...nodes.slice(-1).map(withoutFoot)]
+    const opens =
+      index > 0 || begins === 'page' ? { pageBreak: 'before' as const, pageOrientation: 'portrait' as const } : {}
+    return { stack, lineHeight: 1, ...opens }
+  })
+}
+
+/** A section's title with what it heads: words at its head do not stand alone below it either. */
+const opening = (
+  blocks: readonly PrintedBlock[],
+  title: PdfNode,
+  name: string,
+  above: number
+): { readonly opened: PdfNode[]; readonly others: readonly PrintedBlock[] } => {
+  const [first, second, third] = blocks
+  if (first === undefined) return { opened: [title], others: [] }
+  if (first.kind === 'table') return { opened: [tableContent(first, name, above)], others: blocks.slice(1) }
+  const taken =
+    first.kind !== 'text' ? 1 : second?.kind === 'big' ? 2 : second?.kind === 'figure' ? withFigure(second, third) : 1
+  const held = blocks.slice(0, taken)
+  return { opened: [{ unbreakable: true, stack: [title, ...held.map(blockContent)] }], others: blocks.slice(taken) }
+}
+
+/** A section's title and a few lines of words. */
+const TITLE_MM = 30
+
+/** How many blocks the words at a section's head are kept with: themselves, a figure, and the table below it. */
+const withFigure = (figure: FigureBlock, table: PrintedBlock | undefined): number => {
+  if (figure.drawing.heightMm + TITLE_MM > TOGETHER_MM) return 1
+  return table?.kind === 'table' && figure.drawing.heightMm + tableHeightMm(table) + TITLE_MM < TOGETHER_MM ? 3 : 2
 }
 
 type PrintedBlock = Exclude<Block, { kind: 'title-fields' }>

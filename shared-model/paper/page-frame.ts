@@ -1,6 +1,13 @@
 import type { TitleBlock } from '../sheet'
 import { BARE_EDGE_MM, pt } from './page'
 import type { PdfNode, PdfTable, PdfTableLayout } from './pdf-node'
+import { withinEm } from './word-width'
+
+/** Room for texts of any length in one line of 9 pt on the narrower paper, 55 em of it: they stand whole in the title block. */
+const TITLE_EM = 25
+const NUMBER_EM = 9
+const REVISION_EM = 5
+const MAKER_EM = 22
 
 const band = (top: number, bottom: number): PdfTableLayout => ({
   hLineWidth: (line, node) => (line === 0 ? top : line === node.table.body.length ? bottom : 0),
@@ -18,11 +25,17 @@ export const pageHeader = (block: TitleBlock, sideMm: number, page: string): Pdf
     widths: ['*', 'auto'],
     body: [
       [
-        { text: [{ text: block.title, bold: true }, { text: `   ${block.documentType}` }], style: 'frame' },
+        {
+          text: [{ text: withinEm(block.title, TITLE_EM), bold: true }, { text: `   ${block.documentType}` }],
+          style: 'frame'
+        },
         {
           text: [
             {
-              text: [block.number, block.revision === '' ? '' : `rev ${block.revision}`]
+              text: [
+                withinEm(block.number, NUMBER_EM),
+                block.revision === '' ? '' : `rev ${withinEm(block.revision, REVISION_EM)}`
+              ]
                 .filter((part) => part !== '')
                 .join(' · ')
             },
@@ -44,8 +57,15 @@ export const pageFooter = (block: TitleBlock, sideMm: number): PdfNode => ({
     widths: ['*', 'auto'],
     body: [
       [
-        { text: [block.maker, block.date].filter((part) => part !== '').join(' · '), style: 'frame' },
-        { text: `${block.units} · ${block.graduation}`, style: 'frame', alignment: 'right' }
+        {
+          text: [withinEm(block.maker, MAKER_EM), block.date].filter((part) => part !== '').join(' · '),
+          style: 'frame'
+        },
+        {
+          text: [block.units, block.graduation].filter((part) => part !== '').join(' · '),
+          style: 'frame',
+          alignment: 'right'
+        }
       ]
     ]
   },

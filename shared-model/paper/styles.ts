@@ -1,7 +1,8 @@
+import { INK } from './palette'
 import type { PdfStyle } from './pdf-node'
 
 /** One scale of sizes: 9 for tables, 10 for text, then about 1.2 and 1.7 times. Black on white. */
-export const BODY: PdfStyle & { font: string } = { font: 'DejaVu', fontSize: 10, lineHeight: 1.12, color: '#000000' }
+export const BODY: PdfStyle & { font: string } = { font: 'DejaVu', fontSize: 10, lineHeight: 1.12, color: INK }
 
 export const styles = (): Record<string, PdfStyle> => ({
   section: { fontSize: 17, bold: true },

@@ -1,6 +1,7 @@
 import { type ChannelTemplate, type Drawing, shifted, text } from '../sheet'
 import { type LengthShows, mm, showLength } from '../units'
 import { barsAlong, inchSquare, SIX_INCHES_MM } from './check-bars'
+import { shortName } from './short-name'
 import { stripShapes } from './strip'
 import { svgPicture } from './svg'
 
@@ -19,7 +20,13 @@ export const svgTemplate = (template: ChannelTemplate, shows: LengthShows): stri
   const acrossMm = template.toYMm - template.fromYMm
   const widthMm = Math.max(template.lengthMm, SIX_INCHES_MM + 40) + 2 * MARGIN_MM
   const footY = MARGIN_MM + 6 + acrossMm
-  const name = `Channel ${template.mark}, ${template.name}, 1:1`
+  const name = `Channel ${template.mark}, ${shortName(template.name)}, 1:1`
+  const whole = {
+    fromMm: -MARGIN_MM,
+    toMm: template.lengthMm + MARGIN_MM,
+    fromYMm: template.fromYMm,
+    toYMm: template.toYMm
+  }
   const drawing: Drawing = {
     widthMm,
     heightMm: footY + FOOT_MM,
@@ -27,7 +34,7 @@ export const svgTemplate = (template: ChannelTemplate, shows: LengthShows): stri
     alt: name,
     shapes: [
       text(MARGIN_MM, MARGIN_MM, name, { sizePt: 9, bold: true }),
-      ...stripShapes(template, -MARGIN_MM, template.lengthMm + MARGIN_MM, reading).map((shape) =>
+      ...stripShapes(template, whole, reading).map((shape) =>
         shifted(shape, MARGIN_MM, MARGIN_MM + 6 - template.fromYMm)
       ),
       ...barsAlong(MARGIN_MM, footY + 20),

@@ -1,4 +1,6 @@
 import type { Drawing, Fill, Pen, PointMm, Shape, TextShape } from '../sheet'
+import { plainOrder } from '../words'
+import { FILL_GREYS } from './palette'
 
 /** Line widths in mm (ISO 128-2 group 0.5 : 0.25, a little finer for dimensions) and dash patterns. */
 const PENS: Readonly<Record<Pen, string>> = {
@@ -13,11 +15,11 @@ const PENS: Readonly<Record<Pen, string>> = {
 
 const FILLS: Readonly<Record<Fill, string>> = {
   none: 'fill="none"',
-  paper: 'fill="#fff"',
-  pale: 'fill="#f1f1f1"',
-  tint: 'fill="#dcdcdc"',
-  dark: 'fill="#8a8a8a"',
-  ink: 'fill="#000"'
+  paper: `fill="${FILL_GREYS.paper}"`,
+  pale: `fill="${FILL_GREYS.pale}"`,
+  tint: `fill="${FILL_GREYS.tint}"`,
+  dark: `fill="${FILL_GREYS.dark}"`,
+  ink: `fill="${FILL_GREYS.ink}"`
 }
 
 const PT_MM = 25.4 / 72
@@ -29,7 +31,7 @@ const figure = (value: number): string => {
 }
 
 const escaped = (words: string): string =>
-  words.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;')
+  plainOrder(words).replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;')
 
 const at = ({ xMm, yMm }: PointMm): string => `${figure(xMm)},${figure(yMm)}`
 

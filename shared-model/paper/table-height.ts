@@ -1,4 +1,5 @@
 import { type Cell, type Column, type TableBlock, textWidthMm } from '../sheet'
+import { onPaper } from './on-paper'
 import { CONTENT_WIDTH_MM } from './page'
 
 const TABLE_PT = 9
@@ -10,7 +11,8 @@ const AROUND_MM = 24
 const FILLED_SHARE = 0.85
 
 /** How high a table will be, on the safe side: lines counted from the width of the words, in mm. */
-export const tableHeightMm = (table: TableBlock): number => {
+export const tableHeightMm = (whole: TableBlock): number => {
+  const table = onPaper(whole)
   const fixed = table.columns.reduce((sum, { widthMm }) => sum + (widthMm === 'rest' ? 0 : widthMm), 0)
   const rests = table.columns.filter(({ widthMm }) => widthMm === 'rest').length
   const restMm = rests === 0 ? 0 : (CONTENT_WIDTH_MM - fixed) / rests

@@ -1,5 +1,7 @@
 import type { Cell, Column, TableBlock } from '../sheet'
+import { onPaper } from './on-paper'
 import { pt } from './page'
+import { HEAD_GROUND, INK, RULE } from './palette'
 import type { PdfCell, PdfNode, PdfTableLayout } from './pdf-node'
 import { tableHeightMm } from './table-height'
 import { unbroken } from './unbroken'
@@ -13,27 +15,30 @@ const KEPT_MM = 130
  * A table with its heading (and, where it opens a section, the section's) as the first of its repeated rows, so that no
  * heading stands alone and no row is split.
  */
-export const tableContent = (table: TableBlock, section = '', above = 0): PdfNode => {
+export const tableContent = (whole: TableBlock, section = '', above = 0): PdfNode => {
+  const table = onPaper(whole)
   const titles = [
     ...(section === '' ? [] : [titleRow(table, section, 'section', [-4, above, 0, 6])]),
     ...(table.heading === '' ? [] : [titleRow(table, table.heading, 'subheading', [-4, 0, 0, 1])])
   ]
   const heads = table.columns.map(
     (column): PdfCell => ({
-      text: column.head === '☐' ? ' ' : column.head,
+      text: column.head === '☐' ? ' ' : unbroken(column.head),
       style: 'tableHead',
       alignment: ALIGN[column.align]
     })
   )
+  const headed = table.columns.some(({ head }) => head !== '')
+  const headerRows = titles.length + (headed ? 1 : 0)
   const gaps = table.columns.map((column, index) => gapBefore(column, table.columns[index - 1]))
   return {
-    margin: [0, 0, 0, 12],
+    margin: [0, 0, 0, table.close === true || (table.heading === '' && table.note === '') ? 5 : 12],
     style: 'table',
     unbreakable: tableHeightMm(table) <= KEPT_MM,
     stack: [
       {
         table: {
-          headerRows: titles.length + 1,
+          headerRows,
           keepWithHeaderRows: Math.min(2, table.rows.length),
           dontBreakRows: true,
           widths: table.columns.map((column, index) =>
@@ -41,11 +46,11 @@ export const tableContent = (table: TableBlock, section = '', above = 0): PdfNod
           ),
           body: [
             ...titles,
-            heads,
+            ...(headed ? [heads] : []),
             ...table.rows.map((row) => table.columns.map((column, index) => cellContent(row[index], column)))
           ]
         },
-        layout: rules(titles.length + 1, gaps)
+        layout: rules(headerRows, gaps, table.close === true ? CLOSE_PT : APART_PT, headed)
       },
       ...(table.note === ''
         ? []
@@ -55,6 +60,9 @@ export const tableContent = (table: TableBlock, section = '', above = 0): PdfNod
 }
 
 const RIGHT_PT = 4
+/** Above and below the words of a row. */
+const APART_PT = 3.2
+export const CLOSE_PT = 0.8
 
 /** Words after a right-aligned figure stand well clear of it. */
 const gapBefore = (column: Column, before: Column | undefined): number =>
@@ -66,7 +74,7 @@ const titleRow = (
   style: string,
   margin: [number, number, number, number]
 ): PdfCell[] => [
-  { text: words, style, colSpan: table.columns.length, margin },
+  { text: unbroken(words), style, colSpan: table.columns.length, margin },
   ...table.columns.slice(1).map((): PdfCell => ({ text: '' }))
 ]
 
@@ -76,23 +84,23 @@ const cellContent = (cell: Cell | undefined, column: Column): PdfCell => {
   if (cell.text === '☐') return { text: '☐', fontSize: 12, lineHeight: 0.8, alignment }
   const bold = cell.strong === true
   const words = unbroken(cell.text)
+  if (cell.lead !== undefined) return { text: [{ text: `${cell.lead}:  `, bold: true }, { text: words }], alignment }
   if (cell.under === undefined || cell.under === '') return { text: words, alignment, bold }
   return { text: [{ text: words, bold: true }, { text: `\n${unbroken(cell.under)}` }], alignment }
 }
 
 /** A wide rule under the heads, hair rules between rows, none upright. */
-const rules = (headerRows: number, gaps: readonly number[]): PdfTableLayout => ({
+const rules = (headerRows: number, gaps: readonly number[], apartPt: number, headed: boolean): PdfTableLayout => ({
   hLineWidth: (line, node) => {
-    if (line === headerRows) return 0.9
-    if (line < headerRows - 1 || line === 0) return 0
-    if (line === headerRows - 1) return 0
+    if (line === headerRows) return headed ? 0.9 : 0.6
+    if (line < headerRows) return 0
     return line === node.table.body.length ? 0.6 : 0.35
   },
   vLineWidth: () => 0,
-  hLineColor: (line) => (line === headerRows ? '#000000' : '#9a9a9a'),
-  fillColor: (row) => (row === headerRows - 1 ? '#efefef' : null),
+  hLineColor: (line) => (line === headerRows ? INK : RULE),
+  fillColor: (row) => (headed && row === headerRows - 1 ? HEAD_GROUND : null),
   paddingLeft: (column) => gaps[column] ?? 4,
   paddingRight: () => RIGHT_PT,
-  paddingTop: (row) => (row < headerRows - 1 ? 0 : 3.2),
-  paddingBottom: (row) => (row < headerRows - 1 ? 3 : 3.2)
+  paddingTop: (row) => (row < headerRows - 1 ? 0 : apartPt),
+  paddingBottom: (row) => (row < headerRows - 1 ? 3 : apartPt)
 })

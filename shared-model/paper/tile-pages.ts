@@ -1,7 +1,9 @@
-import { type ChannelTemplate, type Drawing, type Shape, shifted, text } from '../sheet'
+import { type ChannelTemplate, type Drawing, fittedText, type Shape, shifted, text, textWidthMm } from '../sheet'
 import { barsAlong, barsDown, inchSquare, SIX_INCHES_MM } from './check-bars'
-import { BARE_EDGE_MM, type PageSize } from './page'
-import { matchShapes, type Reading, stripShapes } from './strip'
+import { matchShapes } from './match-lines'
+import { BARE_EDGE_MM, CONTENT_BOTTOM_MM, type PageSize } from './page'
+import { shortName } from './short-name'
+import { type Reading, stripShapes } from './strip'
 import { type Tile, tilesOf } from './tiles'
 
 const ZONE_LEFT_MM = BARE_EDGE_MM + 3
@@ -14,7 +16,8 @@ const STRIP_HEAD_MM = 12
 const STRIP_FOOT_MM = 9
 
 /**
- * Every 1:1 page as one drawing of the whole sheet of paper: lying on its side, or upright for a face too wide for that.
+ * Every 1:1 page as one drawing of the whole sheet of paper, lying on its side or upright, whichever takes fewer pages.
+ * Templates too wide for one page are tiled in both directions.
  */
 export const tilePages = (
   templates: readonly ChannelTemplate[],
@@ -22,20 +25,32 @@ export const tilePages = (
   reading: Reading
 ): readonly Drawing[] => {
   const lying = { widthMm: page.heightMm, heightMm: page.widthMm }
-  const wide = templates.filter((template) => acrossOf(template) > roomDown(lying))
-  const narrow = templates.filter((template) => acrossOf(template) <= roomDown(lying))
-  return [...pagesOf(narrow, lying, reading), ...pagesOf(wide, page, reading)]
+  const stands = (template: ChannelTemplate): boolean =>
+    tilesOn(template, page).length < tilesOn(template, lying).length
+  return [
+    ...pagesOf(
+      templates.filter((template) => !stands(template)),
+      lying,
+      reading
+    ),
+    ...pagesOf(templates.filter(stands), page, reading)
+  ]
 }
 
-const roomDown = ({ heightMm }: PageSize): number => heightMm - BARE_EDGE_MM - FOOT_MM - ZONE_TOP_MM
+const roomDown = (page: PageSize): number => page.heightMm - footOf(page) - FOOT_MM - ZONE_TOP_MM
+/** An upright page has the frame's foot below the bars. */
+const footOf = ({ widthMm, heightMm }: PageSize): number => (heightMm > widthMm ? CONTENT_BOTTOM_MM : BARE_EDGE_MM)
 const roomAlong = ({ widthMm }: PageSize): number => widthMm - ZONE_LEFT_MM - BARE_EDGE_MM - RIGHT_BARS_MM
+
+const tilesOn = (template: ChannelTemplate, page: PageSize): readonly Tile[] =>
+  tilesOf(template, roomAlong(page), roomDown(page) - STRIP_HEAD_MM - STRIP_FOOT_MM)
 
 const pagesOf = (templates: readonly ChannelTemplate[], page: PageSize, reading: Reading): readonly Drawing[] => {
   const pages: Tile[][] = []
   let used = Number.POSITIVE_INFINITY
-  for (const tile of templates.flatMap((template) => tilesOf(template, roomAlong(page)))) {
-    const needed = acrossOf(tile.template)
-    if (used + needed > roomDown(page)) {
+  for (const tile of templates.flatMap((template) => tilesOn(template, page))) {
+    const needed = heightOf(tile)
+    if (used + needed > roomDown(page) + 1e-9) {
       pages.push([])
       used = 0
     }
@@ -45,47 +60,41 @@ const pagesOf = (templates: readonly ChannelTemplate[], page: PageSize, reading:
   return pages.map((tiles) => ({
     ...page,
     scale: '1:1',
-    alt: tiles.map(tileTitle).join('; '),
-    shapes: [...pageBars(page.widthMm, page.heightMm), ...tileShapes(tiles, reading)]
+    alt: tiles.map((tile) => `${tileName(tile)}${tileCount(tile)}`).join('; '),
+    shapes: [...pageBars(page), ...tileShapes(tiles, page, reading)]
   }))
 }
 
-const acrossOf = (template: ChannelTemplate): number =>
-  template.toYMm - template.fromYMm + STRIP_HEAD_MM + STRIP_FOOT_MM
+const heightOf = ({ across }: Tile): number => across.toMm - across.fromMm + STRIP_HEAD_MM + STRIP_FOOT_MM
 
-const tileTitle = ({ template, index, count }: Tile): string =>
-  `Channel ${template.mark}, ${template.name}: tile ${index + 1} of ${count}`
+const tileName = ({ template }: Tile): string => `Channel ${template.mark}, ${shortName(template.name)}`
 
-const tileShapes = (tiles: readonly Tile[], reading: Reading): Shape[] => {
+const tileCount = ({ template, index, count }: Tile): string =>
+  `: tile ${index + 1} of ${count}${template.wraps ? ' (wraps round the pipe)' : ''}`
+
+const tileShapes = (tiles: readonly Tile[], page: PageSize, reading: Reading): Shape[] => {
   let topMm = ZONE_TOP_MM
   return tiles.flatMap((tile) => {
-    const { template, fromMm, toMm } = tile
-    const dx = ZONE_LEFT_MM - fromMm
-    const dy = topMm + STRIP_HEAD_MM - template.fromYMm
-    const matches = [tile.matchBeforeMm, tile.matchAfterMm].flatMap((atMm, index) =>
-      atMm === null ? [] : matchShapes(template, atMm, index === 0, reading)
-    )
-    const title = text(
-      ZONE_LEFT_MM,
-      topMm + 3.4,
-      `${tileTitle(tile)}${template.wraps ? ' (wraps round the pipe)' : ''}`,
-      {
-        sizePt: 9,
-        bold: true
-      }
-    )
-    topMm += acrossOf(template)
+    const { template, along, across } = tile
+    const dx = ZONE_LEFT_MM - along.fromMm
+    const dy = topMm + STRIP_HEAD_MM - across.fromMm
+    const counted = tileCount(tile)
+    const room = roomAlong(page) - textWidthMm(counted, 9, true)
+    const name = `${fittedText(tileName(tile), room, 9, true)}${counted}`
+    const title = text(ZONE_LEFT_MM, topMm + 3.4, name, { sizePt: 9, bold: true })
+    topMm += heightOf(tile)
+    const part = { fromMm: along.fromMm, toMm: along.toMm, fromYMm: across.fromMm, toYMm: across.toMm }
     return [
       title,
-      ...[...stripShapes(template, fromMm, toMm, reading), ...matches].map((shape) => shifted(shape, dx, dy))
+      ...[...stripShapes(template, part, reading), ...matchShapes(tile, reading)].map((shape) => shifted(shape, dx, dy))
     ]
   })
 }
 
-const pageBars = (widthMm: number, heightMm: number): Shape[] => {
-  const foot = heightMm - BARE_EDGE_MM
+const pageBars = (page: PageSize): Shape[] => {
+  const foot = page.heightMm - footOf(page)
   return [
-    ...barsDown(widthMm - BARE_EDGE_MM - 11, 22),
+    ...barsDown(page.widthMm - BARE_EDGE_MM - 11, 22),
     ...barsAlong(ZONE_LEFT_MM, foot - 12),
     ...inchSquare(ZONE_LEFT_MM + SIX_INCHES_MM + 12, foot - 26),
     text(ZONE_LEFT_MM, foot - 20, 'Print at 100 %. Lay a rule on the bars before you use this page.', { sizePt: 9 })

@@ -1,9 +1,16 @@
 import { type Drawing, fittedText, line, rect, type Shape, type TitleBlock, text, textWidthMm } from '../sheet'
 import { CONTENT_WIDTH_MM } from './page'
+import { withinEm } from './word-width'
 
 const ROW_MM = 11
 const TITLE_ROW_MM = 13
+const MM_A_PT = 25.4 / 72
+/** Words all in capitals are fitted by the mean letter; only wider signs than those are cut for their width. */
+const MORE_CAPITALS = 1.17
 const COLUMN_MM = CONTENT_WIDTH_MM / 6
+/** Lettering in drawings is no smaller; two lines of it fit a field below its name. */
+const LEAST_PT = 8
+const LINE_MM = 3.3
 
 /** Height of the drawing, and the room left below it. */
 export const TITLE_BLOCK_MM = TITLE_ROW_MM + 2 * ROW_MM
@@ -63,10 +70,30 @@ const fieldShapes = ({ name, value, column, columns }: Field, row: number): Shap
   const wanted = name === 'Title' ? 15 : 10
   const words = value === '' ? '—' : value
   const bold = name === 'Title'
-  const sizePt = Math.max(8, Math.min(wanted, (wanted * room) / Math.max(0.1, textWidthMm(words, wanted, bold))))
+  const fit = (wanted * room) / Math.max(0.1, textWidthMm(words, wanted, bold))
+  const sizePt = Math.min(wanted, fit)
+  const base = top + height - 2.4
   return [
     ...(column === 0 ? [] : [line(left, top, left, top + height, 'thin')]),
-    text(left + 2, top + 3.8, name, { sizePt: 8 }),
-    text(left + 2, top + height - 2.4, fittedText(words, room, sizePt, bold), { sizePt, bold })
+    text(left + 2, top + (sizePt < LEAST_PT ? 3.4 : 3.8), name, { sizePt: 8 }),
+    ...(sizePt >= LEAST_PT
+      ? [text(left + 2, base, cutToWidth(words, room, sizePt, bold), { sizePt, bold })]
+      : twoLines(words, room, bold).map((part, row, all) =>
+          text(left + 2, base + 1.1 - LINE_MM * (all.length - 1 - row), part, { sizePt: LEAST_PT, bold })
+        ))
   ]
 }
+
+/** Words that are too long for one line of 8 pt, on two: parted at a space or hyphen where one is near. */
+const twoLines = (words: string, roomMm: number, bold: boolean): readonly string[] => {
+  const signs = [...words]
+  const letters = Math.floor((words.length * roomMm) / textWidthMm(words, LEAST_PT, bold))
+  const near = signs.slice(0, letters).findLastIndex((sign) => ' -,'.includes(sign))
+  const at = near > letters * 0.6 ? near + 1 : letters
+  return [signs.slice(0, at), signs.slice(at)]
+    .map((part) => part.join('').trim())
+    .map((part) => cutToWidth(part, roomMm, LEAST_PT, bold))
+}
+
+const cutToWidth = (words: string, roomMm: number, sizePt: number, bold: boolean): string =>
+  withinEm(fittedText(words, roomMm, sizePt, bold), (MORE_CAPITALS * roomMm) / (sizePt * MM_A_PT))

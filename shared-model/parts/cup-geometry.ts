@@ -12,10 +12,25 @@
  * @source frustum-solutions
  */
 import { type Mm, type Mm3, mm, mm3 } from '../units'
+import type { PartsProblem } from './codes'
 import type { Cup } from './part'
 
 export const frustumVolume = (topRadius: Mm, bottomRadius: Mm, height: Mm): Mm3 =>
   mm3((Math.PI * height * (topRadius ** 2 + topRadius * bottomRadius + bottomRadius ** 2)) / 3)
+
+/** Largest radius or height of a frustum that is worked with, mm. */
+const FRUSTUM_MOST_MM = 10_000
+
+/** Why a frustum cannot be, both bounds named; null where it can. Which end is the wider does not matter to its volume. */
+export function checkFrustum(topRadius: Mm, bottomRadius: Mm, height: Mm): PartsProblem | null {
+  const sizes = { topRadius, bottomRadius, height }
+  for (const [size, value] of Object.entries(sizes)) {
+    if (value >= 0 && value <= FRUSTUM_MOST_MM) continue
+    const valueMm = Number.isFinite(value) ? value : -1
+    return { code: 'part-size-outside', figures: { size, valueMm, leastMm: 0, mostMm: FRUSTUM_MOST_MM } }
+  }
+  return null
+}
 
 /** Outside diameter of the body at a depth below the top of the rim. */
 export function bodyDiameter(cup: Cup, belowTop: Mm): Mm {

@@ -6,6 +6,7 @@ export type { CollarRing } from './collar-ring'
 export { collarRing } from './collar-ring'
 export {
   bodyDiameter,
+  checkFrustum,
   cupSolidVolume,
   cupVolume,
   frustumVolume,

@@ -3,9 +3,10 @@ import { type Channel, type ChannelLayout, channelFindings, channelLayout, type 
 import { failed, ok, type Result } from '../outcome'
 import { sectionOf } from '../profile'
 import { type ChannelWater, channelWater } from '../reservoir'
-import { channelSeats, type SeatFit } from '../seating'
+import { channelSeats, type SeatedChannel, type SeatFit, type SeatingProblem } from '../seating'
 import { type ChannelLoad, channelLoad } from '../structure'
 import type { PlanFinding, PlanProblem } from './codes'
+import { keepEach } from './kept'
 import type { Shared } from './shared'
 
 /** All that follows from one channel and what every channel shares. */
@@ -18,33 +19,44 @@ export interface ChannelPart {
   readonly findings: readonly PlanFinding[]
 }
 
-interface Kept {
-  readonly shared: Shared
-  readonly part: Result<ChannelPart, PlanProblem>
+type Seated = Result<SeatedChannel, SeatingProblem> | null
+type Worked = Result<ChannelPart, PlanProblem>
+
+const keptSeats = keepEach<Channel, Seated>()
+const keptParts = keepEach<Channel, Worked>()
+
+/**
+ * The part of each channel; kept as long as the channel and what it shares are the same objects. How its sites sit is kept
+ * as long as its sites are, wherever it stands.
+ */
+export const channelParts = (design: Design, shared: Shared): readonly Worked[] => {
+  const { channels } = design
+  const seats = keptSeats(
+    channels,
+    ({ id, sites, profileId, turned }) => [id, sites, profileId, turned, shared],
+    (channel) => seatedIn(channel, shared)
+  )
+  return keptParts(
+    channels,
+    (channel, at) => [channel, seats[at], shared],
+    (channel, at) => workedOut(channel, seats[at] ?? null, shared)
+  )
 }
 
-const keptByChannel = new WeakMap<Channel, Kept>()
-
-/** The part of one channel; kept as long as the channel and what it shares are the same objects. */
-export const channelPart = (channel: Channel, shared: Shared): Result<ChannelPart, PlanProblem> => {
-  const kept = keptByChannel.get(channel)
-  if (kept?.shared === shared) return kept.part
-  const part = workedOut(channel, shared)
-  keptByChannel.set(channel, { shared, part })
-  return part
-}
-
-/** The part worked out afresh. */
-const workedOut = (channel: Channel, shared: Shared): Result<ChannelPart, PlanProblem> => {
-  const { index, sill, size, water, growthShare, saws, cups, closuresOnHand } = shared
+/** null: there is no such profile. */
+const seatedIn = (channel: Channel, { index, saws }: Shared): Seated => {
   const profile = index.profiles.get(channel.profileId)
-  if (profile === undefined)
+  return profile === undefined ? null : channelSeats(channel, sectionOf(profile, channel.turned), index, saws)
+}
+
+const workedOut = (channel: Channel, seated: Seated, shared: Shared): Worked => {
+  const { index, sill, size, water, growthShare, saws, cups, closuresOnHand } = shared
+  if (seated === null)
     return failed({
       code: 'channel-part-missing',
       figures: { kind: 'profile', partId: channel.profileId },
       where: { channelId: channel.id, field: `channels.${channel.id}.profileId` }
     })
-  const seated = channelSeats(channel, sectionOf(profile, channel.turned), index, saws)
   if (!seated.ok) return seated
   const { fits } = seated.value
   const layout = channelLayout(channel, fits, index, growthShare)
@@ -68,7 +80,8 @@ const workedOut = (channel: Channel, shared: Shared): Result<ChannelPart, PlanPr
     sill,
     size,
     channelWater: watered.value.water,
-    water
+    water,
+    basin: watered.value.basin
   })
   if (!loaded.ok) return loaded
   const laid: LaidOut = { channel, layout: layout.value, fits }

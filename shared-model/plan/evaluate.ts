@@ -1,4 +1,4 @@
-import { type BarsPlanned, planBars } from '../cutting'
+import { type BarProgress, type BarsPlanned, planBars } from '../cutting'
 import type { Design, Workshop } from '../design'
 import { betweenChannels, sillSize } from '../layout'
 import type { Budget, Result } from '../outcome'
@@ -8,15 +8,19 @@ import { seatsInUse } from '../seating'
 import { sillLoad } from '../structure'
 import { litres } from '../units'
 import { adviceFor } from './advice'
-import { type ChannelPart, channelPart, marksOf } from './channel-part'
+import { barsToCut } from './bars-to-cut'
+import { type ChannelPart, channelParts, marksOf } from './channel-part'
 import type { PlanFinding, PlanProblem } from './codes'
 import { EMPTY_FILL } from './empty'
+import { keepLast } from './kept'
 import { keptRings } from './kept-rings'
 import { makingOf } from './making'
 import { piecesOf } from './pieces'
-import { type ChannelPlan, PLAN_SCHEMA, type Plan } from './plan'
+import { PLAN_SCHEMA, type Plan } from './plan'
 import { ringNeedsOf } from './ring-needs'
 import { sharedOf } from './shared'
+import { siteTallies } from './site-tally'
+import type { Planned } from './to-bench'
 import { wholeFindings } from './whole-findings'
 
 export interface EvaluateOptions {
@@ -24,6 +28,10 @@ export interface EvaluateOptions {
   readonly cuts?: BarsPlanned | 'left-out'
   /** Work for the bars and for the sheets each; left out, the work of a plan that follows the hand. */
   readonly budget?: Budget
+  /** Told as a profile's cut plan or its bound gets better. */
+  readonly report?: (profileId: string, progress: BarProgress) => void
+  /** Told all bars as those of a profile get cheaper; as `cuts` of another call they give the plan so far. */
+  readonly better?: (bars: BarsPlanned) => void
 }
 
 /** Work units of a plan that follows the hand: a unit is about a microsecond. */
@@ -32,6 +40,10 @@ const NEVER = () => false
 /** Work units that one state of the search for a drilling order counts as. */
 const WORK_PER_ORDER = 100
 const MOVING_ORDERS = 20
+
+const NO_BARS: BarsPlanned = { cuts: [], findings: [] }
+const NOTHING_FILLED = { fill: EMPTY_FILL, findings: [] }
+const keptFill = keepLast<ReturnType<typeof firstFill>>()
 
 /**
  * All that follows from a Design and a Workshop on a day (`on`, an ISO date): a pure function of them, which never throws
@@ -51,37 +63,38 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
   const { index } = shared
   const marks = marksOf(design)
 
-  const channels: ChannelPlan[] = []
+  const tallies = siteTallies(design)
+  const planned: Planned[] = []
   const parts: ChannelPart[] = []
-  for (const channel of design.channels) {
-    const part = channelPart(channel, shared)
+  const seated: Parameters<typeof seatsInUse>[0][number][] = []
+  channelParts(design, shared).forEach((part, at) => {
     if (!part.ok) {
       problems.push(part.problem)
-      continue
+      return
     }
-    const { layout, seats, water, load } = part.value
+    const { laid, layout, seats, water, load } = part.value
+    const { channel } = laid
+    const mark = marks.get(channel.id) ?? ''
     parts.push(part.value)
-    channels.push({ channelId: channel.id, mark: marks.get(channel.id) ?? '', layout, seats, water, load })
-  }
-  const used = seatsInUse(
-    parts.map(({ laid }) => ({ section: laid.layout.section, sites: laid.channel.sites })),
-    index
-  )
+    planned.push({ id: channel.id, channel, plan: { channelId: channel.id, mark, layout, seats, water, load } })
+    seated.push({ section: layout.section, seatIds: tallies[at]?.seats.keys() ?? [] })
+  })
+  const channels = planned.map(({ plan }) => plan)
+  const used = seatsInUse(seated, index)
   const total = channels.reduce((sum, { water }) => sum + water.litres, 0)
-  const planted = new Set(design.channels.flatMap(({ sites }) => sites.map(({ cropId }) => cropId)))
-  const crops = design.crops.filter(({ id }) => planted.has(id))
-  const filled = take(firstFill(litres(total), crops, design.water), { fill: EMPTY_FILL, findings: [] })
+  const crops = design.crops.filter(({ id }) => tallies.some(({ cropIds }) => cropIds.has(id)))
+  const filled = take(
+    keptFill([total, design.water, ...crops], () => firstFill(litres(total), crops, design.water)),
+    NOTHING_FILLED
+  )
 
   const pieces = piecesOf(design, workshop.shows)
   const bars =
     options.cuts === 'left-out'
-      ? { cuts: [], findings: [] }
+      ? NO_BARS
       : (options.cuts ??
-        take(planBars({ pieces, stock: workshop.stock, rack: workshop.rack, setup: workshop.cutting, budget }), {
-          cuts: [],
-          findings: []
-        }))
-  const sheetWork = ringNeedsOf(design, index)
+        take(planBars({ ...barsToCut(design, workshop, pieces), budget, ...reporting(options) }), NO_BARS))
+  const sheetWork = ringNeedsOf(design, index, tallies)
   problems.push(...sheetWork.problems)
   const { needs, plates } = sheetWork
   const sheetBudget = options.cuts === 'left-out' ? { ...budget, work: 0 } : budget
@@ -95,7 +108,8 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
   )
   const making = makingOf(design, workshop, on, {
     index,
-    channels,
+    planned,
+    tallies,
     marks,
     pieces,
     bars,
@@ -117,7 +131,7 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     ...bars.findings,
     ...ringFindings(ringsInput, rings),
     ...making.findings,
-    ...wholeFindings(design, workshop)
+    ...wholeFindings(design, workshop, tallies)
   ]
   const counted = (severity: PlanFinding['severity']): number =>
     findings.filter((finding) => finding.severity === severity).length
@@ -133,6 +147,7 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     cuts: bars.cuts,
     rings,
     bench: making.bench,
+    rest: making.rest,
     bill: making.bill,
     pricing: making.pricing,
     firstFill: filled.fill,
@@ -141,7 +156,7 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     findings,
     problems,
     totals: {
-      plants: design.channels.reduce((sum, { sites }) => sum + sites.filter(({ cropId }) => cropId !== null).length, 0),
+      plants: tallies.reduce((sum, { plants }) => sum + plants, 0),
       litres: total,
       holes: channels.reduce((sum, { layout }) => sum + layout.holes.length, 0),
       stops: counted('stop'),
@@ -150,6 +165,11 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     }
   }
 }
+
+const reporting = ({ report, better }: EvaluateOptions) => ({
+  ...(report === undefined ? {} : { report }),
+  ...(better === undefined ? {} : { better })
+})
 
 /** States the search for a drilling order may go on from: few while the hand moves, else in step with the work given. */
 const orderBudget = ({ cuts, budget }: EvaluateOptions): Budget | undefined => {

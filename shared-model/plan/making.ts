@@ -1,26 +1,36 @@
-import { type BenchPlan, benchFindings, benchPlan } from '../bench'
-import { type Bill, billOf } from '../bill'
+import {
+  type BenchFinding,
+  type BenchInput,
+  type BenchPlan,
+  type BenchProblem,
+  benchFindings,
+  benchPlan
+} from '../bench'
+import { type Bill, type BillFinding, type BillProblem, billOf } from '../bill'
 import { type Caution, cautionFacts, cautionsFor, withCautions } from '../cautions'
 import type { BarsPlanned, Piece } from '../cutting'
 import type { Design, Workshop } from '../design'
 import type { SillSize } from '../layout'
-import type { Budget } from '../outcome'
-import { type PricePlan, pricePlan } from '../pricing'
+import { type Budget, ok, type Result } from '../outcome'
+import { type Priced, type PricePlan, pricePlan } from '../pricing'
 import type { FirstFill } from '../reservoir'
 import type { RingPlan } from '../rings'
 import type { PartIndex } from '../seating'
 import type { SillLoad } from '../structure'
 import type { PlanFinding, PlanProblem } from './codes'
 import { emptyBench, emptyBill } from './empty'
-import type { ChannelPlan } from './plan'
-import { benchInputOf } from './to-bench'
+import { keepLast } from './kept'
+import { type RestPlan, restOf } from './rest'
+import type { SiteTally } from './site-tally'
+import { benchInputOf, type Planned } from './to-bench'
 import { billInputOf, billShopOf } from './to-bill'
 import { priceInputOf } from './to-pricing'
 
 /** What is known of a plan when its making is worked out. */
 export interface ToMake {
   readonly index: PartIndex
-  readonly channels: readonly ChannelPlan[]
+  readonly planned: readonly Planned[]
+  readonly tallies: readonly SiteTally[]
   readonly marks: ReadonlyMap<string, string>
   readonly pieces: readonly Piece[]
   readonly bars: BarsPlanned
@@ -34,6 +44,7 @@ export interface ToMake {
 
 export interface Making {
   readonly bench: BenchPlan
+  readonly rest: RestPlan | null
   readonly bill: Bill
   readonly pricing: PricePlan
   readonly cautions: readonly Caution[]
@@ -41,21 +52,42 @@ export interface Making {
   readonly problems: readonly PlanProblem[]
 }
 
-/** Bench plan, bill, price and cautions: what follows from the pieces, the sheets and the channels. */
+interface Benched {
+  readonly bench: BenchPlan
+  readonly findings: readonly BenchFinding[]
+}
+
+interface Billed {
+  readonly bill: Bill
+  readonly findings: readonly BillFinding[]
+}
+
+const keptBench = keepLast<Result<Benched, BenchProblem>>()
+const keptBill = keepLast<Result<Billed, BillProblem>>()
+const keptPrice = keepLast<Priced>()
+const keptRest = keepLast<RestPlan | null>()
+
+/**
+ * Bench plan, bill, price and cautions: what follows from the pieces, the sheets and the channels. The first three are kept
+ * as long as what they follow from: moving a channel along the sill changes none of it.
+ */
 export const makingOf = (design: Design, workshop: Workshop, on: string, plan: ToMake): Making => {
   const problems: PlanProblem[] = []
   const findings: PlanFinding[] = []
-  const { bars, channels } = plan
+  const { bars, planned } = plan
   const benchInput = benchInputOf(design, workshop, plan.index, { ...plan, cuts: bars.cuts })
-  const worked = benchPlan(benchInput, plan.benchBudget)
-  if (worked.ok) findings.push(...benchFindings(benchInput, worked.value))
+  const worked = benchOf(benchInput, plan.benchBudget)
+  if (worked.ok) findings.push(...worked.value.findings)
   else problems.push(worked.problem)
-  const benched = worked.ok ? worked.value : emptyBench(workshop)
-  const billed = billOf(billInputOf(design, workshop, plan.index, plan), billShopOf(workshop, on))
+  const benched = worked.ok ? worked.value.bench : emptyBench(workshop)
+  const billed = billedOf(design, workshop, on, plan)
   if (billed.ok) findings.push(...billed.value.findings)
   else problems.push(billed.problem)
   const bill = billed.ok ? billed.value.bill : emptyBill(workshop.currency, design.quantity)
-  const priced = pricePlan(priceInputOf(workshop, { bench: benched, bill, bars, load: plan.load, channels }))
+  const channels = planned.map((each) => each.plan)
+  const priceInput = priceInputOf(workshop, { bench: benched, bill, bars, load: plan.load, channels })
+  const { bill: _, setup, ...figures } = priceInput
+  const priced = keptPrice([bill, setup, JSON.stringify(figures)], () => pricePlan(priceInput))
   findings.push(...priced.findings)
   problems.push(...priced.problems)
   const facts = cautionFacts(design, workshop, {
@@ -69,5 +101,29 @@ export const makingOf = (design: Design, workshop: Workshop, on: string, plan: T
     sillLoadG: plan.load.grownG
   })
   const bench = { ...benched, steps: withCautions(benched.steps, cautions) }
-  return { bench, bill, pricing: priced.plan, cautions, findings, problems }
+  const left = keptRest(
+    [design.atBench, plan.pieces, benchInput, plan.benchBudget?.work],
+    () => restOf(design, plan.pieces, benchInput, plan.benchBudget),
+    goesOn(plan.benchBudget)
+  )
+  const rest = left && { ...left, bench: { ...left.bench, steps: withCautions(left.bench.steps, cautions) } }
+  return { bench, rest, bill, pricing: priced.plan, cautions, findings, problems }
+}
+
+const benchOf = (input: BenchInput, budget: Budget | undefined): Result<Benched, BenchProblem> => {
+  const work = (): Result<Benched, BenchProblem> => {
+    const worked = benchPlan(input, budget)
+    return worked.ok ? ok({ bench: worked.value, findings: benchFindings(input, worked.value) }) : worked
+  }
+  return keptBench([input, budget?.work], work, goesOn(budget))
+}
+
+/** Whether a search was let go to its end. */
+const goesOn = (budget: Budget | undefined) => (): boolean => budget === undefined || !budget.stop()
+
+const billedOf = (design: Design, workshop: Workshop, on: string, plan: ToMake): Result<Billed, BillProblem> => {
+  const input = billInputOf(design, workshop, plan.index, plan)
+  const { channels, cuts, rings, ...figures } = input
+  const inputs = [workshop, on, channels, cuts, rings, JSON.stringify(figures)]
+  return keptBill(inputs, () => billOf(input, billShopOf(workshop, on)))
 }

@@ -9,6 +9,7 @@ import type { RingPlan } from '../rings'
 import type { SawAdvice, SeatFit } from '../seating'
 import type { ChannelLoad, SillLoad } from '../structure'
 import type { PlanFinding, PlanProblem } from './codes'
+import type { RestPlan } from './rest'
 
 export const PLAN_SCHEMA = 1
 
@@ -27,6 +28,8 @@ export interface Plan {
   readonly cuts: readonly CutPlan[]
   readonly rings: RingPlan
   readonly bench: BenchPlan
+  /** What is left to do; null until something is cut. */
+  readonly rest: RestPlan | null
   readonly bill: Bill
   readonly pricing: PricePlan
   readonly firstFill: FirstFill

@@ -4,17 +4,19 @@ import { sectionOf } from '../profile'
 import type { PlateNeed, RingNeed } from '../rings'
 import type { PartIndex } from '../seating'
 import type { PlanProblem } from './codes'
+import type { SiteTally } from './site-tally'
 
 /** What the batch needs from sheet: collars, plant collars cut with one saw, glued end plates. */
 export const ringNeedsOf = (
   design: Design,
-  index: PartIndex
+  index: PartIndex,
+  tallies: readonly SiteTally[]
 ): {
   readonly needs: readonly RingNeed[]
   readonly plates: readonly PlateNeed[]
   readonly problems: readonly PlanProblem[]
 } => {
-  const counts = stackCounts(design)
+  const counts = stackCounts(tallies, index)
   const needs: RingNeed[] = []
   const problems: PlanProblem[] = []
   for (const collar of design.parts.collars) {
@@ -66,14 +68,13 @@ export const ringNeedsOf = (
 export const PLANT_COLLAR_MATERIAL = 'eva-foam'
 
 /** How many of each stacked part one unit has, by `kind id`. */
-export const stackCounts = (design: Design): ReadonlyMap<string, number> => {
-  const stacks = new Map(design.seats.map(({ id, stack }) => [id, stack]))
+export const stackCounts = (tallies: readonly SiteTally[], index: PartIndex): ReadonlyMap<string, number> => {
   const counts = new Map<string, number>()
-  for (const { sites } of design.channels)
-    for (const { seatId } of sites)
-      for (const { kind, partId } of stacks.get(seatId) ?? []) {
+  for (const { seats } of tallies)
+    for (const [seatId, sites] of seats)
+      for (const { kind, partId } of index.seats.get(seatId)?.stack ?? []) {
         const key = `${kind} ${partId}`
-        counts.set(key, (counts.get(key) ?? 0) + 1)
+        counts.set(key, (counts.get(key) ?? 0) + sites)
       }
   return counts
 }

@@ -4,6 +4,7 @@ import type { Cup, EndClosure, HoleSaw } from '../parts'
 import { CATALOGUE } from '../parts'
 import type { WaterPlan } from '../reservoir'
 import { type PartIndex, partIndex } from '../seating'
+import { keepLast } from './kept'
 
 /** What every channel of a design is worked out with, beside itself. The same inputs give the same object. */
 export interface Shared {
@@ -17,12 +18,7 @@ export interface Shared {
   readonly closuresOnHand: readonly EndClosure[]
 }
 
-interface Kept {
-  readonly inputs: readonly unknown[]
-  readonly shared: Shared
-}
-
-const lastBySill = new WeakMap<Sill, Kept>()
+const keptShared = keepLast<Shared>()
 
 /**
  * The shared inputs of a design's channels. An edit of one channel leaves them the same object, so that the other
@@ -30,10 +26,9 @@ const lastBySill = new WeakMap<Sill, Kept>()
  */
 export const sharedOf = (design: Design, workshop: Workshop, size: SillSize): Shared => {
   const { parts, seats, crops, sill, water, growthShare } = design
-  const inputs = [parts, seats, crops, water, growthShare, workshop.saws, workshop.parts, size.lengthMm, size.depthMm]
-  const kept = lastBySill.get(sill)
-  if (kept?.inputs.every((each, k) => each === inputs[k])) return kept.shared
-  const shared: Shared = {
+  const { lengthMm, depthMm } = size
+  const inputs = [sill, parts, seats, crops, water, growthShare, workshop.saws, workshop.parts, lengthMm, depthMm]
+  return keptShared(inputs, () => ({
     index: partIndex({ ...parts, seats, crops }),
     sill,
     size,
@@ -42,9 +37,7 @@ export const sharedOf = (design: Design, workshop: Workshop, size: SillSize): Sh
     saws: workshop.saws.map(({ saw }) => saw),
     cups: onHand([...parts.cups, ...workshop.parts.cups, ...CATALOGUE.cups]),
     closuresOnHand: [...workshop.parts.closures, ...CATALOGUE.closures]
-  }
-  lastBySill.set(sill, { inputs, shared })
-  return shared
+  }))
 }
 
 /** Of two parts with one id the design's own copy counts, then the shop's, then the catalogue's. */

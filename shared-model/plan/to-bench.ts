@@ -6,40 +6,73 @@ import type { HoleSaw } from '../parts'
 import type { RingPlan } from '../rings'
 import type { PartIndex } from '../seating'
 import { graduationNm, NM_PER_MM } from '../units'
+import { keepEach, keepLast } from './kept'
+import type { ChannelPlan } from './plan'
 import { PLANT_COLLAR_MATERIAL, stackCounts } from './ring-needs'
+import type { SiteTally } from './site-tally'
 
-/** What the bench needs to know of a plan so far. */
+/** A channel of the design with what the plan says of it so far. */
+export interface Planned {
+  readonly id: string
+  readonly channel: Channel
+  readonly plan: ChannelPlan
+}
+
+const keptChannels = keepEach<Planned, readonly BenchChannel[]>()
+const keptInput = keepLast<BenchInput>()
+const keptList = keepLast<readonly BenchChannel[]>()
+const keptSaws = keepLast<readonly HoleSaw[]>()
+const keptPieces = keepLast<readonly Piece[]>()
+
+/** What the bench needs to know of a plan so far; the same object as long as it says the same. */
 export const benchInputOf = (
   design: Design,
   workshop: Workshop,
   index: PartIndex,
   plan: {
-    readonly channels: readonly { readonly mark: string; readonly layout: ChannelLayout }[]
+    readonly planned: readonly Planned[]
+    readonly tallies: readonly SiteTally[]
     readonly pieces: readonly Piece[]
     readonly cuts: readonly CutPlan[]
     readonly rings: RingPlan
   }
 ): BenchInput => {
-  const uncut = new Set(plan.cuts.flatMap((cut) => cut.uncut.map(({ pieceId }) => pieceId)))
-  return {
+  const { planned, tallies, pieces, cuts, rings } = plan
+  const benched = keptChannels(planned, inputsOf(index), ({ channel, plan: { mark, layout } }) =>
+    benchChannel(channel, mark, layout, index)
+  )
+  const input: BenchInput = {
     quantity: design.quantity,
-    channels: plan.channels.flatMap(({ mark, layout }) => {
-      const channel = design.channels.find(({ id }) => id === layout.channelId)
-      return channel === undefined ? [] : benchChannel(channel, mark, layout, index)
-    }),
-    pieces: plan.pieces.filter(({ id }) => !uncut.has(id)),
-    stopSettingsMm: plan.cuts.flatMap(({ stopSettingsMm }) => stopSettingsMm),
-    collars: plan.rings.needs.map((need) => collarOf(plan.rings, need, index)),
-    collarSheets: plan.rings.sheets.length,
-    risers: risersOf(design),
-    saws: everySaw(design, workshop),
+    channels: keptList([benched], () => benched.flat()),
+    pieces: keptPieces([pieces, cuts], () => piecesCut(pieces, cuts)),
+    stopSettingsMm: cuts.flatMap(({ stopSettingsMm }) => stopSettingsMm),
+    collars: rings.needs.map((need) => collarOf(rings, need, index)),
+    collarSheets: rings.sheets.length,
+    risers: risersOf(design, stackCounts(tallies, index)),
+    saws: keptSaws([design.parts.saws, workshop.saws], () => everySaw(design, workshop)),
     drills: workshop.drills,
     times: workshop.times,
     cutting: { tool: workshop.cutting.tool, toolName: workshop.cutting.toolName },
     pilotMm: null,
     graduationMm: graduationNm(workshop.shows) / NM_PER_MM
   }
+  const { channels, pieces: cut, saws, drills, times, ...figures } = input
+  return keptInput([channels, cut, saws, drills, times, JSON.stringify(figures)], () => input)
 }
+
+/** The pieces that the cut plan covers. */
+const piecesCut = (pieces: readonly Piece[], cuts: readonly CutPlan[]): readonly Piece[] => {
+  const uncut = new Set(cuts.flatMap((cut) => cut.uncut.map(({ pieceId }) => pieceId)))
+  return pieces.filter(({ id }) => !uncut.has(id))
+}
+
+/** What a channel is at the bench does not follow from where it stands on the sill. */
+const inputsOf =
+  (index: PartIndex) =>
+  ({ channel, plan: { mark, seats } }: Planned): readonly unknown[] => {
+    const { id, sites, openings, lengthMm, profileId, datumClosureId, farClosureId } = channel
+    return [index, mark, seats, id, sites, openings, lengthMm, profileId, datumClosureId, farClosureId]
+  }
 
 const benchChannel = (
   channel: Channel,
@@ -143,16 +176,14 @@ const collarOf = (rings: RingPlan, need: RingPlan['needs'][number], index: PartI
   }
 }
 
-const risersOf = (design: Design): readonly BenchRiser[] => {
-  const counts = stackCounts(design)
-  return design.parts.risers.flatMap((riser): readonly BenchRiser[] => {
+const risersOf = (design: Design, counts: ReadonlyMap<string, number>): readonly BenchRiser[] =>
+  design.parts.risers.flatMap((riser): readonly BenchRiser[] => {
     const count = (counts.get(`riser ${riser.id}`) ?? 0) * design.quantity
     if (count === 0) return []
     const { opened, cup } = riser
     const how = opened.by === 'cut' ? opened : { by: opened.by, sawId: opened.sawId }
     return [{ id: riser.id, name: riser.name, material: cup.material, opened: how, count }]
   })
-}
 
 /** The design's own copies first, then what else hangs on the wall. */
 const everySaw = (design: Design, workshop: Workshop): readonly HoleSaw[] => {

@@ -7,6 +7,8 @@ import { boreOf, type Section, sectionOf } from '../profile'
 import type { FirstFill } from '../reservoir'
 import type { RingPlan } from '../rings'
 import type { PartIndex } from '../seating'
+import { keepEach } from './kept'
+import type { SiteTally } from './site-tally'
 
 /** Bead of sealant in an end joint, mm: common practice, no source. */
 const BEAD = { widthMm: 5, depthMm: 5 } as const
@@ -21,13 +23,14 @@ export const billInputOf = (
     readonly rings: RingPlan
     readonly firstFill: FirstFill
     readonly marks: ReadonlyMap<string, string>
+    readonly tallies: readonly SiteTally[]
   }
 ): BillInput => ({
   quantity: design.quantity,
   profiles: design.parts.profiles.map(({ id, name }) => ({ id, name })),
   cuts: plan.bars.cuts,
   rings: plan.rings,
-  channels: design.channels.map((channel) => needsOfChannel(channel, index, joinsOf(channel, design, plan))),
+  channels: channelNeeds(design, index, plan),
   amounts: feedOf(design, plan.firstFill),
   bead: BEAD,
   primer: true,
@@ -43,32 +46,79 @@ export const billShopOf = (workshop: Workshop, on: string): BillShop => ({
   offers: workshop.offers,
   shelf: workshop.shelf,
   on,
-  priceAgeDays: workshop.pricing.priceAgeDays
+  priceAgeDays: workshop.pricing.priceAgeDays,
+  sheetWorthPercent: workshop.sheetSetup.keptWorthPercent ?? 0,
+  ...(workshop.pricing.buyingTax === undefined ? {} : { buyingTax: workshop.pricing.buyingTax })
 })
 
-const needsOfChannel = (channel: Channel, index: PartIndex, couplings: number): ChannelNeeds => {
-  const stacks = channel.sites.flatMap(({ seatId }) => index.seats.get(seatId)?.stack ?? [])
-  const ids = (kind: string): readonly string[] =>
-    stacks.filter((item) => item.kind === kind).map(({ partId }) => partId)
+const keptNeeds = keepEach<Channel, ChannelNeeds>()
+
+/** What each channel needs; kept as long as it is made of the same, wherever it stands. */
+const channelNeeds = (
+  design: Design,
+  index: PartIndex,
+  plan: {
+    readonly bars: BarsPlanned
+    readonly marks: ReadonlyMap<string, string>
+    readonly tallies: readonly SiteTally[]
+  }
+): readonly ChannelNeeds[] => {
+  const couplings = design.channels.map((channel) => joinsOf(channel, design, plan))
+  return keptNeeds(
+    design.channels,
+    ({ id, profileId, turned, datumClosureId, farClosureId, supports, openings }, at) => [
+      index,
+      plan.tallies[at],
+      couplings[at],
+      id,
+      profileId,
+      turned,
+      datumClosureId,
+      farClosureId,
+      supports,
+      openings
+    ],
+    (channel, at) => needsOfChannel(channel, index, plan.tallies[at], couplings[at] ?? 0)
+  )
+}
+
+const needsOfChannel = (
+  channel: Channel,
+  index: PartIndex,
+  tally: SiteTally | undefined,
+  couplings: number
+): ChannelNeeds => {
+  const stacks = [...(tally?.seats ?? [])].flatMap(([seatId, sites]) =>
+    (index.seats.get(seatId)?.stack ?? []).map(({ kind, partId }) => ({ kind, partId, sites }))
+  )
+  /** Parts of a kind over all sites. */
+  const stacked = (kind: string, partOf: (id: string) => Part | null): readonly CountedPart[] =>
+    counted(
+      stacks.flatMap((item) => {
+        const part = item.kind === kind ? partOf(item.partId) : null
+        return part === null ? [] : [{ ...part, count: item.sites }]
+      })
+    )
   const closures = [channel.datumClosureId, channel.farClosureId]
     .flatMap((id) => index.closures.get(id) ?? [])
     // A glued plate is cut from sheet: the sheet plan has it.
     .filter(({ kind }) => kind !== 'glued-plate')
-  const bought = ids('plant-collar').filter((id) => index.plantCollars.get(id)?.sawId === null)
   const fittings = channel.openings
     .filter(({ closure }) => closure !== 'none')
-    .map(({ closure, diameterMm }) => fittingPart(closure, diameterMm))
+    .map(({ closure, diameterMm }) => ({ ...fittingPart(closure, diameterMm), count: 1 }))
   return {
     channelId: channel.id,
-    closures: counted(closures.map(({ id, name }) => ({ partId: id, name }))),
-    cups: counted(ids('cup').map((id) => ({ partId: id, name: index.cups.get(id)?.name ?? id }))),
-    riserCups: counted(
-      ids('riser').flatMap((id) => {
-        const cup = index.risers.get(id)?.cup
-        return cup === undefined ? [] : [{ partId: cup.id, name: cup.name }]
-      })
-    ),
-    plantCollars: counted(bought.map((id) => ({ partId: id, name: index.plantCollars.get(id)?.name ?? id }))),
+    closures: counted(closures.map(({ id, name }) => ({ partId: id, name, count: 1 }))),
+    cups: stacked('cup', (id) => ({ partId: id, name: index.cups.get(id)?.name ?? id })),
+    riserCups: stacked('riser', (id) => {
+      const cup = index.risers.get(id)?.cup
+      return cup === undefined ? null : { partId: cup.id, name: cup.name }
+    }),
+    // Those that are cut from sheet have a saw: the sheet plan has them.
+    plantCollars: stacked('plant-collar', (id) => {
+      const disc = index.plantCollars.get(id)
+      return disc?.sawId === null ? { partId: id, name: disc.name } : null
+    }),
     supports:
       channel.supports.length === 0 ? [] : [{ partId: '', name: 'Support block', count: channel.supports.length }],
     fittings: counted(fittings),
@@ -77,24 +127,21 @@ const needsOfChannel = (channel: Channel, index: PartIndex, couplings: number): 
   }
 }
 
+type Part = Omit<CountedPart, 'count'>
+
 /** A fitting is known by what it is and the hole it fills, to a tenth of a millimetre: `grommet-20`, `plug-22.2`. */
-export const fittingPart = (closure: string, diameterMm: number): Omit<CountedPart, 'count'> => {
+export const fittingPart = (closure: string, diameterMm: number): Part => {
   const sizeMm = Math.round(diameterMm * 10) / 10
   const name = `${closure.slice(0, 1).toUpperCase()}${closure.slice(1).replaceAll('-', ' ')}`
   return { partId: `${closure}-${sizeMm}`, name: `${name}, ${sizeMm} mm hole` }
 }
 
-const counted = (parts: readonly Omit<CountedPart, 'count'>[]): readonly CountedPart[] => {
-  const counts = new Map<string, { part: Omit<CountedPart, 'count'>; count: number }>()
-  for (const part of parts) {
-    const known = counts.get(part.partId)
-    if (known === undefined) counts.set(part.partId, { part, count: 1 })
-    else {
-      known.part = part
-      known.count += 1
-    }
-  }
-  return [...counts.values()].map(({ part, count }) => ({ ...part, count }))
+/** One entry for each part, by its id. */
+const counted = (parts: readonly CountedPart[]): readonly CountedPart[] => {
+  const counts = new Map<string, CountedPart>()
+  for (const part of parts)
+    counts.set(part.partId, { ...part, count: (counts.get(part.partId)?.count ?? 0) + part.count })
+  return [...counts.values()]
 }
 
 const jointsOf = (channel: Channel, index: PartIndex): readonly JointNeed[] => {

@@ -20,7 +20,7 @@ export const priceInputOf = (
   currency: workshop.currency,
   setup: workshop.pricing,
   bill: plan.bill,
-  work: { setUpS: plan.bench.setUpS, runS: plan.bench.runS, postingS: 0 },
+  work: { setUpS: plan.bench.setUpS, runS: plan.bench.runS },
   tools: toolsOf(workshop, plan.bench),
   unit: unitOutside(plan.channels, plan.load)
 })

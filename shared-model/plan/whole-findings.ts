@@ -2,24 +2,32 @@ import { BUILT_IN_ID, type Design, type Workshop } from '../design'
 import { unmeasuredFields } from '../parts'
 import type { EvidenceByField } from '../sources'
 import type { PlanFinding } from './codes'
+import type { SiteTally } from './site-tally'
 
 /** What only the whole of a design and a workshop can tell. */
-export const wholeFindings = (design: Design, workshop: Workshop): readonly PlanFinding[] => [
-  ...(design.channels.length === 0 ? [nothingToBuild] : []),
-  ...(workshop.id === BUILT_IN_ID
-    ? [
-        {
-          code: 'workshop-built-in' as const,
-          severity: 'note' as const,
-          figures: { saws: workshop.saws.length },
-          where: { field: 'workshop' }
-        }
-      ]
-    : []),
-  ...sawsNotOwned(design, workshop),
-  ...stockMissing(design, workshop),
-  ...unmeasured(design)
-]
+export const wholeFindings = (
+  design: Design,
+  workshop: Workshop,
+  tallies: readonly SiteTally[]
+): readonly PlanFinding[] => {
+  const used = usedParts(design, tallies)
+  return [
+    ...(design.channels.length === 0 ? [nothingToBuild] : []),
+    ...(workshop.id === BUILT_IN_ID
+      ? [
+          {
+            code: 'workshop-built-in' as const,
+            severity: 'note' as const,
+            figures: { saws: workshop.saws.length },
+            where: { field: 'workshop' }
+          }
+        ]
+      : []),
+    ...sawsNotOwned(design, workshop, used),
+    ...stockMissing(design, workshop),
+    ...unmeasured(used)
+  ]
+}
 
 const nothingToBuild: PlanFinding = {
   code: 'nothing-to-build',
@@ -28,11 +36,10 @@ const nothingToBuild: PlanFinding = {
   where: { field: 'channels' }
 }
 
-const sawsNotOwned = (design: Design, workshop: Workshop): readonly PlanFinding[] => {
+const sawsNotOwned = (design: Design, workshop: Workshop, { saws }: Used): readonly PlanFinding[] => {
   const owned = new Set(workshop.saws.map(({ saw }) => saw.id))
-  const used = usedParts(design).saws
   return design.parts.saws
-    .filter(({ id }) => used.has(id) && !owned.has(id))
+    .filter(({ id }) => saws.has(id) && !owned.has(id))
     .map(({ id, name, diameterMm }) => ({
       code: 'saw-not-owned',
       severity: 'warn',
@@ -61,10 +68,9 @@ interface Used {
   readonly parts: readonly { readonly id: string; readonly name: string; readonly evidence: EvidenceByField }[]
 }
 
-const usedParts = (design: Design): Used => {
+const usedParts = (design: Design, tallies: readonly SiteTally[]): Used => {
   const { parts, channels } = design
-  const seatIds = new Set(channels.flatMap(({ sites }) => sites.map(({ seatId }) => seatId)))
-  const seats = design.seats.filter(({ id }) => seatIds.has(id))
+  const seats = design.seats.filter(({ id }) => tallies.some((tally) => tally.seats.has(id)))
   const stacked = new Set(seats.flatMap(({ stack }) => stack.map(({ kind, partId }) => `${kind} ${partId}`)))
   const collars = parts.collars.filter(({ id }) => stacked.has(`collar ${id}`))
   const discs = parts.plantCollars.filter(({ id }) => stacked.has(`plant-collar ${id}`))
@@ -91,9 +97,9 @@ const usedParts = (design: Design): Used => {
 }
 
 /** Sizes that no source publishes are starting values: they ask to be measured before the sheet is printed. */
-const unmeasured = (design: Design): readonly PlanFinding[] => {
+const unmeasured = (used: Used): readonly PlanFinding[] => {
   const told = new Set<string>()
-  return usedParts(design).parts.flatMap((part): readonly PlanFinding[] => {
+  return used.parts.flatMap((part): readonly PlanFinding[] => {
     // By letter: the order of a record's keys is not part of a document.
     const fields = [...unmeasuredFields(part)].sort()
     const [first] = fields

@@ -3,6 +3,7 @@ import { addRatio, compareRatio, divideRatio, type Ratio, ratioToNumber, roundRa
 import { firstProblem, MOST_AMOUNT, outside, outsideExact } from './bounds'
 import type { PricingProblem } from './codes'
 import { ZERO } from './percent'
+import type { Crossing } from './price-plan'
 
 /**
  * Units to sell before the fixed cost is covered, and before a wanted profit is reached; always rounded up to whole units.
@@ -31,12 +32,6 @@ export function breakEven(of: {
   const beyond = outsideExact('units', target, 0, Number.MAX_SAFE_INTEGER)
   if (beyond !== null) return failed(beyond)
   return ok({ units: roundRatio(upTo(of.fixedCost), 'up'), targetUnits: roundRatio(target, 'up') })
-}
-
-export interface Crossing {
-  readonly units: number
-  /** into-profit: this many make no loss and one fewer did; into-loss: the other way round. */
-  readonly direction: 'into-profit' | 'into-loss'
 }
 
 /** Most units that are walked through for stepped costs. */

@@ -18,6 +18,8 @@ export type ShareTooHigh = 'fee' | 'margin' | 'fee-and-margin' | 'postage-charge
 export interface PricingProblemCodes extends RangeProblemCodes, Pick<UnitsProblemCodes, 'currency-unknown'> {
   /** No price leaves this margin after these fees; shares are percent of the price before tax. */
   readonly 'no-price': {
+    /** The way of selling; left out where none is asked for. */
+    readonly way?: string
     readonly tooHigh: ShareTooHigh
     readonly feePercent: number
     readonly marginPercent: number

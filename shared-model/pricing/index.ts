@@ -1,4 +1,3 @@
-export type { Crossing } from './break-even'
 export { breakEven, breakEvenCrossings, marginOfSafety } from './break-even'
 export type {
   PricingFinding,
@@ -21,7 +20,9 @@ export type { PriceEnding } from './price-ending'
 export { priceOnEnding } from './price-ending'
 export type { PriceInput, ToolUse, UnitOutside, Work } from './price-input'
 export type {
+  Bought,
   CostParts,
+  Crossing,
   LadderStep,
   ParcelSize,
   PricePlan,
@@ -36,7 +37,9 @@ export type { Quote, QuoteInput, QuoteItem } from './quote'
 export { quote } from './quote'
 export { netFromGross, salesTax } from './sales-tax'
 export type { ParcelSetup, PricingSetup, WayOfSelling } from './selling'
+export { USUAL_DAY_H } from './selling'
 export { toolWear } from './tool-wear'
 export type { CostInput } from './unit-cost'
 export { unitCost } from './unit-cost'
 export type { WayInput } from './way-price'
+export { labourByStep, materialByLine } from './where-cost-comes-from'

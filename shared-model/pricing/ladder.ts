@@ -1,10 +1,10 @@
 import { failed, ok, type Result } from '../outcome'
 import { firstProblem, outside } from './bounds'
 import type { PricingProblem } from './codes'
-import type { LadderStep } from './price-plan'
+import type { Bought, LadderStep } from './price-plan'
 
 /** What a batch of one size comes to, re-solved from its cut plan to its price. */
-export type LadderEvaluation = Omit<LadderStep, 'units' | 'opensStock' | 'opensPack'>
+export type LadderEvaluation = Omit<LadderStep, 'units' | 'opens' | 'opensStock' | 'opensPack'>
 
 /** Batch sizes when the grower names none. */
 export const LADDER_SIZES: readonly number[] = [1, 2, 4, 6, 8, 12, 24]
@@ -43,10 +43,14 @@ export const ladderProblem = (sizes: readonly number[]): PricingProblem | null =
     )
   ])
 
-/** One step beside the one before it: whether it opens another bar or pack. The first opens nothing. */
-export const ladderStep = (units: number, now: LadderEvaluation, before: LadderEvaluation | null): LadderStep => ({
-  units,
-  ...now,
-  opensStock: before !== null && now.bars > before.bars,
-  opensPack: before !== null && now.packs > before.packs
-})
+/** One step beside the one before it: which bars and packs it opens. The first opens nothing. */
+const ladderStep = (units: number, now: LadderEvaluation, before: LadderEvaluation | null): LadderStep => {
+  const opens = before === null ? [] : now.bought.flatMap((offer) => moreOf(offer, before.bought))
+  const any = (kind: Bought['kind']): boolean => opens.some((offer) => offer.kind === kind)
+  return { units, ...now, opens, opensStock: any('bar'), opensPack: any('pack') }
+}
+
+function moreOf(offer: Bought, before: readonly Bought[]): readonly Bought[] {
+  const had = before.find(({ kind, offerId }) => kind === offer.kind && offerId === offer.offerId)?.count ?? 0
+  return offer.count > had ? [{ ...offer, count: offer.count - had }] : []
+}

@@ -101,10 +101,10 @@ function limitFindings(parcel: ParcelSize, setup: ParcelSetup): readonly Pricing
   return findings
 }
 
-/** Steps are counted with a slack for the binary noise of converted sides; midpoints go up. */
+/** Steps are counted with a slack for the binary noise of converted sides; midpoints go up. Finer than a number tells: none. */
 function onStep(value: number, step: number, rounding: ParcelRules['sideRounding']): number {
-  if (step === 0) return value
   const steps = value / step
+  if (step === 0 || steps > Number.MAX_SAFE_INTEGER) return value
   const slack = 1e-9 * Math.max(1, steps)
   if (rounding === 'nearest') return Math.floor(steps + 0.5 + slack) * step
   return (rounding === 'up' ? Math.ceil(steps - slack) : Math.floor(steps + slack)) * step

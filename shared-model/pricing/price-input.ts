@@ -1,12 +1,14 @@
 import type { Bill } from '../bill'
 import type { PricingSetup } from './selling'
 
-/** Times of the whole batch in seconds. Only the run time is learned; waits (cure, leak test) are not worked and not here. */
+/**
+ * Times of the whole batch in seconds. Only the run time is learned; waits (cure, leak test) are not worked and not here, and
+ * posting belongs to its way of selling.
+ */
 export interface Work {
   readonly setUpS: number
   /** At the pace of the first unit. */
   readonly runS: number
-  readonly postingS: number
 }
 
 /** A tool, and how many holes or cuts of its life the batch takes. */

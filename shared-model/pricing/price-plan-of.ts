@@ -5,6 +5,7 @@ import { parcelOf } from './parcel'
 import type { PriceInput } from './price-input'
 import type { ParcelSize, PricePlan, WayPrice } from './price-plan'
 import { sensitivity } from './sensitivity'
+import { batchCrossings } from './stepped-profit'
 import { wayPrice } from './way-price'
 
 export interface Priced {
@@ -61,7 +62,8 @@ function waysOf(
       const figures = { way: way.name, lossMinor: -profitMinor }
       findings.push({ code: 'sells-at-a-loss', severity: 'warn', figures, where })
     }
-    return [price.value]
+    const stepped = { way, price: price.value, cost, quantity: bill.quantity }
+    return [{ ...price.value, crossings: batchCrossings(stepped) }]
   })
 }
 

@@ -23,6 +23,13 @@ export interface CostParts {
   readonly packRestMinor: number
 }
 
+/** A number of units sold at which the profit crosses nought. */
+export interface Crossing {
+  readonly units: number
+  /** into-profit: this many make no loss and one fewer did; into-loss: the other way round. */
+  readonly direction: 'into-profit' | 'into-loss'
+}
+
 export interface WayPrice {
   readonly wayId: string
   readonly name: string
@@ -32,6 +39,8 @@ export interface WayPrice {
   readonly shownMinor: number
   readonly taxMinor: number
   readonly feesMinor: number
+  /** Labour and overhead of posting one. */
+  readonly postingMinor: number
   readonly profitMinor: number
   readonly batchProfitMinor: number
   /** Profit as a share of the price before tax. */
@@ -42,13 +51,29 @@ export interface WayPrice {
   readonly profitPerHourMinor: number | null
   /** Profit and labour for each hour worked: what the maker earns. */
   readonly earningPerHourMinor: number | null
-  /** null: a unit brings nothing towards the fixed cost. */
+  /** Units that pay for the batch's fee and the tools; null: a unit brings nothing towards them. */
   readonly breakEvenUnits: number | null
-  /** Tools and the batch's fee. */
+  /** Units that pay for the batch's fee alone, tools counted by their wear; null: a unit brings no profit. */
+  readonly feeBreakEvenUnits: number | null
+  /** Every crossing up to 10,000 units sold, where each batch is made and paid whole before its first unit is sold. */
+  readonly crossings: readonly Crossing[]
+  /** The batch's fee and the tools: what they cost less what they still bring. */
   readonly fixedMinor: number
+  readonly toolsMinor: number
+  /** What one unit brings towards the fixed cost: its profit with the tools' wear put back. */
   readonly contributionMinor: number
   /** Share of the batch that may stay unsold before the fixed cost is not covered; negative below break-even. */
   readonly safetyShare: number | null
+}
+
+/** What a batch buys of one offer: so many bars, sheets or packs. */
+export interface Bought {
+  readonly offerId: string
+  readonly kind: 'bar' | 'pack'
+  readonly name: string
+  /** A bar's length in mm, else the amount of one pack. */
+  readonly size: number
+  readonly count: number
 }
 
 export interface LadderStep {
@@ -60,7 +85,11 @@ export interface LadderStep {
   readonly packs: number
   readonly toolChanges: number
   readonly workedS: number
-  /** More bars, more packs than the step before. */
+  /** What was bought for it, by offer. */
+  readonly bought: readonly Bought[]
+  /** Offers of which it buys more than the step before; `count`: how many more. */
+  readonly opens: readonly Bought[]
+  /** Whether a bar, and whether a pack or sheet, is among them. */
   readonly opensStock: boolean
   readonly opensPack: boolean
 }

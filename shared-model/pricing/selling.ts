@@ -1,3 +1,5 @@
+import type { BuyingTax } from '../bill'
+
 /** Shares are percent as typed (6.5), turned into exact rationals before any sum. */
 export interface WayOfSelling {
   readonly id: string
@@ -8,6 +10,8 @@ export interface WayOfSelling {
   readonly feeOnPostage: boolean
   readonly postageChargedMinor: number
   readonly postageCostMinor: number
+  /** Worked time to post one (its label, the way to the counter), s; left out: none. */
+  readonly postPerUnitS?: number
   /** Stall fee and the like: once a batch, not per unit. */
   readonly fixedPerBatchMinor: number
   /** A given price before tax; null: worked out from the margin. */
@@ -27,8 +31,15 @@ export interface PricingSetup {
   readonly ways: readonly WayOfSelling[]
   readonly ladder: readonly number[]
   readonly priceAgeDays: number
+  /** Tax on what is bought; left out: prices of offers count as they stand. */
+  readonly buyingTax?: BuyingTax
+  /** Hours worked in a day, for lead times; left out: `USUAL_DAY_H`. */
+  readonly workHoursADay?: number
   readonly parcel: ParcelSetup
 }
+
+/** Hours of a bench day where the workshop names none. Common practice, no source. */
+export const USUAL_DAY_H = 8
 
 export interface ParcelSetup {
   readonly paddingMm: number

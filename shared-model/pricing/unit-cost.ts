@@ -54,7 +54,7 @@ export function unitCost(
   const wear = wearOf(input.tools)
   if (!wear.ok) return wear
   const runHours = hours(run.value)
-  const allHours = addRatio(runHours, hours(input.work.setUpS + input.work.postingS))
+  const allHours = addRatio(runHours, hours(input.work.setUpS))
   const rate = ratioFromDecimal(input.setup.hourlyRateMinor)
   const overheadRate = ratioFromDecimal(input.setup.overheadPerHourMinor)
   const hourly = multiplyRatio(runHours, addRatio(rate, overheadRate))
@@ -70,7 +70,7 @@ export function unitCost(
     scrapMinor: roundRatio(subtractRatio(gross.value, net), 'half-up'),
     packRestMinor: input.setup.chargePackRestTo === 'batch' ? input.restMinor : 0
   }
-  const workedS = run.value + input.work.setUpS + input.work.postingS
+  const workedS = run.value + input.work.setUpS
   return ok({ cost: costOfOne(batch, input.quantity, workedS), findings: wear.value.findings })
 }
 
@@ -145,7 +145,6 @@ function badCostInput(input: CostInput): PricingProblem | null {
     outside('restMinor', input.restMinor, 0, MOST_AMOUNT),
     outside('work.setUpS', work.setUpS, 0, MOST_SECONDS),
     outside('work.runS', work.runS, 0, MOST_SECONDS),
-    outside('work.postingS', work.postingS, 0, MOST_SECONDS),
     outside('pricing.hourlyRateMinor', setup.hourlyRateMinor, 0, MOST_AMOUNT),
     outside('pricing.overheadPerHourMinor', setup.overheadPerHourMinor, 0, MOST_AMOUNT),
     outside('pricing.scrapPercent', setup.scrapPercent, 0, 99),

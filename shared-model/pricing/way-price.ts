@@ -4,6 +4,7 @@ import { firstProblem, MOST_AMOUNT, outside } from './bounds'
 import { breakEven, marginOfSafety } from './break-even'
 import type { PricingProblem } from './codes'
 import { shareOf, ZERO } from './percent'
+import { postingOf } from './posting'
 import { feeOnPrice, priceAfterFees } from './price-after-fees'
 import type { UnitCost, WayPrice } from './price-plan'
 import { netFromGross, salesTax } from './sales-tax'
@@ -15,21 +16,35 @@ export interface WayInput {
   readonly quantity: number
   /** Bought or used-up price of the tools that break-even must cover, in place of their wear. */
   readonly toolsMinor: number
-  readonly setup: Pick<PricingSetup, 'marginPercent' | 'taxPercent' | 'taxKind' | 'priceEnding' | 'hourlyRateMinor'>
+  readonly setup: Pick<
+    PricingSetup,
+    'marginPercent' | 'taxPercent' | 'taxKind' | 'priceEnding' | 'hourlyRateMinor' | 'overheadPerHourMinor'
+  >
 }
+
+/** All of a way but its crossings, which no other figure hangs on. */
+export type PricedWay = Omit<WayPrice, 'crossings'>
 
 /**
  * One way of selling: the price that leaves the wanted margin, or a given price; everything else is worked out again from what
- * the buyer sees. Profit of a unit = price + postage charged - cost - posting - fees; fees half up to whole minor units.
+ * the buyer sees. Profit of a unit = price + postage charged - cost - posting - fees; posting is what is paid for it and the
+ * time it takes; fees and that time half up to whole minor units.
  *
  * @source price-after-fees
  */
-export function wayPrice(input: WayInput): Result<WayPrice, PricingProblem> {
+export function wayPrice(input: WayInput): Result<PricedWay, PricingProblem> {
   const problem = badWay(input)
   if (problem !== null) return failed(problem)
   const reached = reach(input)
-  if (!reached.ok) return failed({ ...reached.problem, where: { field: fieldOf(input.way, reached.problem) } })
+  if (!reached.ok) return failed(named(input.way, reached.problem))
   return priced(input, reached.value)
+}
+
+/** The problem with the field it stands at, and the way's name where no price does. */
+function named(way: WayOfSelling, problem: PricingProblem): PricingProblem {
+  const where = { field: fieldOf(way, problem) }
+  if (problem.code !== 'no-price') return { ...problem, where }
+  return { ...problem, figures: { ...problem.figures, way: way.name }, where }
 }
 
 interface Reached {
@@ -38,13 +53,14 @@ interface Reached {
   readonly taxMinor: number
 }
 
-function reach({ way, cost, setup }: WayInput): Result<Reached, PricingProblem> {
+function reach(input: WayInput): Result<Reached, PricingProblem> {
+  const { way, cost, setup } = input
   const tax = shareOf(setup.taxKind === 'none' ? 0 : setup.taxPercent)
   const inside = setup.taxKind === 'value-added-inside'
   if (way.givenPriceMinor !== null) return fromGiven(way.givenPriceMinor, tax, inside)
   const price = priceAfterFees(
     {
-      cost: ratio(cost.totalMinor + way.postageCostMinor),
+      cost: ratio(cost.totalMinor + way.postageCostMinor + postingOf(input).totalMinor),
       fixedFee: ratio(way.fixedFeeMinor),
       feeShare: shareOf(way.feePercent),
       marginOnPrice: shareOf(setup.marginPercent),
@@ -71,37 +87,37 @@ function fromShown(shownMinor: number, tax: Ratio): Result<Reached, PricingProbl
   return net.ok ? ok({ priceMinor: net.value, shownMinor, taxMinor: shownMinor - net.value }) : net
 }
 
-function priced(input: WayInput, reached: Reached): Result<WayPrice, PricingProblem> {
+function priced(input: WayInput, reached: Reached): Result<PricedWay, PricingProblem> {
   const { way, cost, quantity } = input
   const { priceMinor } = reached
   const feesMinor = feesOf(input, priceMinor)
-  const spentMinor = cost.totalMinor + way.postageCostMinor
+  const posting = postingOf(input)
+  const postedMinor = way.postageCostMinor + posting.totalMinor
+  const spentMinor = cost.totalMinor + postedMinor
   const profitMinor = priceMinor + way.postageChargedMinor - spentMinor - feesMinor
   // The batch's own cost, not the rounded unit's times its number: no minor unit is lost or made.
-  const takenMinor = priceMinor + way.postageChargedMinor - way.postageCostMinor - feesMinor
+  const takenMinor = priceMinor + way.postageChargedMinor - postedMinor - feesMinor
   const batchProfitMinor = takenMinor * quantity - cost.batchMinor - way.fixedPerBatchMinor
   const contributionMinor = profitMinor + cost.toolWearMinor
   const fixedMinor = way.fixedPerBatchMinor + input.toolsMinor
-  const even = breakEven({
-    price: ratio(Math.max(0, contributionMinor)),
-    variableCost: ZERO,
-    fixedCost: ratio(fixedMinor),
-    targetProfit: ZERO
-  })
-  const units = even.ok ? even.value.units : null
+  const units = unitsToPay(fixedMinor, contributionMinor)
+  const workedS = cost.workedS + (way.postPerUnitS ?? 0) * quantity
   const safety = units === null ? null : marginOfSafety(quantity, units)
   return ok({
     wayId: way.id,
     name: way.name,
     ...reached,
     feesMinor,
+    postingMinor: posting.totalMinor,
     profitMinor,
     batchProfitMinor,
     ...keptShares(profitMinor, priceMinor, spentMinor),
-    profitPerHourMinor: perHour(batchProfitMinor, cost.workedS),
-    earningPerHourMinor: perHour(batchProfitMinor + cost.batch.labourMinor, cost.workedS),
+    profitPerHourMinor: perHour(batchProfitMinor, workedS),
+    earningPerHourMinor: perHour(batchProfitMinor + cost.batch.labourMinor + posting.labourMinor * quantity, workedS),
     breakEvenUnits: units,
+    feeBreakEvenUnits: unitsToPay(way.fixedPerBatchMinor, profitMinor),
     fixedMinor,
+    toolsMinor: input.toolsMinor,
     contributionMinor,
     safetyShare: safety?.ok === true ? safety.value : null
   })
@@ -119,6 +135,13 @@ function feesOf({ way, setup }: WayInput, priceMinor: number): number {
   const share = feeOnPrice({ feeShare: shareOf(way.feePercent), feeTaxShare: tax })
   const base = ratio(priceMinor + (way.feeOnPostage ? way.postageChargedMinor : 0))
   return roundRatio(addRatio(multiplyRatio(share, base), ratio(way.fixedFeeMinor)), 'half-up')
+}
+
+/** Units that pay for a fixed cost; null where each brings nothing towards it. */
+function unitsToPay(fixedMinor: number, eachMinor: number): number | null {
+  const price = ratio(Math.max(0, eachMinor))
+  const even = breakEven({ price, variableCost: ZERO, fixedCost: ratio(fixedMinor), targetProfit: ZERO })
+  return even.ok ? even.value.units : null
 }
 
 const perHour = (minor: number, seconds: number): number | null =>
@@ -141,6 +164,7 @@ function badWay({ way, setup, quantity, toolsMinor }: WayInput): PricingProblem 
     outside('quantity', quantity, 1, 10_000),
     outside('toolsMinor', toolsMinor, 0, MOST_AMOUNT),
     outside(at('feePercent'), way.feePercent, 0, 100),
+    outside(at('postPerUnitS'), way.postPerUnitS ?? 0, 0, 1_000_000),
     ...amounts.map((field) => outsideWhole(at(field), way[field], 0)),
     outsideWhole(at('givenPriceMinor'), way.givenPriceMinor ?? 1, 1),
     outside('pricing.marginPercent', setup.marginPercent, 0, 100),

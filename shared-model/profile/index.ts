@@ -1,5 +1,6 @@
 export { boreArea, checkLevel, insideHeight, insideWidth, surfaceWidth, wetArea } from './bore-area'
 export { checkProfile } from './check-profile'
+export { checkSection } from './check-section'
 export type { ProfileProblem, ProfileProblemCodes } from './codes'
 export { levelFromArea } from './level-from-area'
 export { outsideArea } from './outside-area'

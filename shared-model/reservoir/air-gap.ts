@@ -1,5 +1,7 @@
+import { surfaceWidth } from '../profile'
+import type { SeatFit } from '../seating'
 import { type Mm, mm } from '../units'
-import type { Basin } from './basin'
+import { type Basin, edgeDrop, riseAt } from './basin'
 import type { SiteWater } from './channel-water'
 
 /** From the solution's surface up to a cup's underside, mm; negative when the cup stands in the solution. */
@@ -10,18 +12,29 @@ export function airGap(undersideMm: Mm, levelMm: Mm): Mm {
 /** A cup's site: the heights that decide its gap. */
 export interface CupAt {
   readonly siteId: string
-  /** Underside above the inside floor at the site. */
+  /** Low edge of the underside above the inside floor at the site: a fall brings one edge nearer to the surface. */
   readonly undersideMm: number
   /** Floor at the site above the deepest point. */
   readonly riseMm: number
 }
 
-/** Level and gap at every site for a level at the deepest point; a fall makes them differ. */
-export function siteWaters(cups: readonly CupAt[], levelMm: number): readonly SiteWater[] {
+/**
+ * Level and gap at every site for a level at the deepest point; a fall makes them differ. Across the channel the surface
+ * is turned about its middle: at a wall it stands higher or lower by half its width times the fall, never below the floor.
+ */
+export function siteWaters(cups: readonly CupAt[], levelMm: number, basin: Basin): readonly SiteWater[] {
   return cups.map((cup) => {
     const depthMm = Math.max(0, levelMm - cup.riseMm)
     const gapMm = airGap(mm(cup.undersideMm), mm(depthMm))
-    return { siteId: cup.siteId, levelMm: depthMm, gapMm, wetted: gapMm <= 0 }
+    const turnMm = depthMm > 0 ? (basin.slopeAcross * surfaceWidth(basin.section, mm(depthMm))) / 2 : 0
+    return {
+      siteId: cup.siteId,
+      levelMm: depthMm,
+      frontLevelMm: Math.max(0, depthMm + turnMm),
+      backLevelMm: Math.max(0, depthMm - turnMm),
+      gapMm,
+      wetted: gapMm <= 0
+    }
   })
 }
 
@@ -50,11 +63,18 @@ export function lowestCup(cups: readonly CupAt[]): number | null {
 export function cupsAt(
   basin: Basin,
   sites: readonly { readonly id: string; readonly atMm: number }[],
-  fits: readonly { readonly undersideMm: number }[]
+  fits: readonly Pick<SeatFit, 'undersideMm' | 'solids'>[]
 ): readonly CupAt[] {
-  return sites.map((site, i) => ({
-    siteId: site.id,
-    undersideMm: fits[i]?.undersideMm ?? 0,
-    riseMm: basin.slope * (site.atMm - basin.deepestAtMm)
-  }))
+  return sites.map((site, i) => {
+    const fit = fits[i]
+    return {
+      siteId: site.id,
+      undersideMm: fit === undefined ? 0 : fit.undersideMm - edgeDrop(basin, bottomOf(fit)),
+      riseMm: riseAt(basin, site.atMm)
+    }
+  })
 }
+
+/** Diameter of the underside of a stack's cup. */
+const bottomOf = ({ undersideMm, solids }: Pick<SeatFit, 'undersideMm' | 'solids'>): number =>
+  solids.find((solid) => Math.abs(solid.fromMm - undersideMm) < 1e-6)?.lowerOutsideMm ?? 0

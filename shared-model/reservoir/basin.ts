@@ -5,7 +5,8 @@ import { type Cone, conesOf } from './cones'
 
 /**
  * The water body of one channel: its bore between the closures, how it lies, and what stands in it. Levels are above the
- * inside floor at the deepest point of the bore.
+ * inside floor at the deepest end, on the channel's centre line. A fall across it turns the surface about that line: the
+ * litres stay (the wedge that one side gains the other loses), the low side stands higher by half the width times the fall.
  */
 export interface Basin {
   readonly section: Section
@@ -14,6 +15,8 @@ export interface Basin {
   readonly wetLengthMm: number
   /** Rise of the floor for each mm away from the datum end. */
   readonly slope: number
+  /** Rise of the floor for each mm across, to the left of the way it runs from its datum end: its back. */
+  readonly slopeAcross: number
   /** Where along the channel the bore is deepest. */
   readonly deepestAtMm: number
   /** Sites that share a seat and a height above the deepest point are worked out once. */
@@ -40,6 +43,7 @@ export function basinOf(channel: Channel, layout: ChannelLayout, fits: readonly 
     wetFromMm: layout.wetFromMm,
     wetLengthMm: layout.wetLengthMm,
     slope,
+    slopeAcross: channelSlopeAcross(channel, sill),
     deepestAtMm,
     stands: standsOf(channel, fits, slope, deepestAtMm, bore.heightMm),
     freeToMm: freeLevel(bore, fits)
@@ -58,6 +62,7 @@ export function emptyBasin(section: Section, wetLengthMm: number): Basin {
     wetFromMm: 0,
     wetLengthMm,
     slope: 0,
+    slopeAcross: 0,
     deepestAtMm: 0,
     stands: [],
     freeToMm: insideHeightMm
@@ -88,6 +93,24 @@ export function channelSlope(channel: Pick<Channel, 'heading' | 'supports'>, sil
       : 0
   return alongMmPerM / 1000 + bySupports
 }
+
+/** Rise of a channel for each mm across it, to the left of the way it runs: the sill's other fall. Feet follow the sill. */
+export function channelSlopeAcross(channel: Pick<Channel, 'heading'>, sill: Sill): number {
+  switch (channel.heading) {
+    case 0:
+      return sill.fallAcrossMmPerM / 1000
+    case 90:
+      return -sill.fallAlongMmPerM / 1000
+    case 180:
+      return -sill.fallAcrossMmPerM / 1000
+    case 270:
+      return sill.fallAlongMmPerM / 1000
+  }
+}
+
+/** How much nearer to the surface the low edge of a disc about the centre line lies than its middle, mm. */
+export const edgeDrop = (basin: Basin, diameterMm: number): number =>
+  (Math.hypot(basin.slope, basin.slopeAcross) * diameterMm) / 2
 
 function standsOf(
   channel: Channel,

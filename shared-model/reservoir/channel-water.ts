@@ -4,7 +4,10 @@ export interface SiteWater {
   readonly siteId: string
   /** Level at this site above the inside floor there (a fall tilts it). */
   readonly levelMm: number
-  /** From the surface up to the cup's underside; negative when it stands in the solution. */
+  /** The same at the front and back walls, seen as the channel runs from its datum end (a fall across it turns the surface). */
+  readonly frontLevelMm: number
+  readonly backLevelMm: number
+  /** From the surface up to the low edge of the cup's underside; negative when it stands in the solution. */
   readonly gapMm: number
   readonly wetted: boolean
 }
@@ -46,6 +49,15 @@ export interface DrawDown {
   readonly refillDay: number | null
 }
 
+/** What levels a channel under one support, or one end: the thickness under its high side, and under its low one. */
+export interface Shim {
+  readonly atMm: number
+  readonly shimMm: number
+  /** Side that wants more, as the channel runs from its datum end; null where the sill is level across it. */
+  readonly lowSide: 'front' | 'back' | null
+  readonly lowSideMm: number
+}
+
 export interface ChannelWater {
   readonly channelId: string
   readonly insideHeightMm: number
@@ -67,8 +79,7 @@ export interface ChannelWater {
   readonly stages: readonly StageWater[]
   readonly ladder: readonly Rung[]
   readonly drawDown: DrawDown | null
-  /** Shim under each support (or each end) that levels the channel. */
-  readonly shims: readonly { readonly atMm: number; readonly shimMm: number }[]
+  readonly shims: readonly Shim[]
 }
 
 export interface FirstFill {

@@ -15,6 +15,9 @@ export function checkWaterPlan(water: WaterPlan): ReservoirProblem | undefined {
     (water.sourceEcMsPerCm === null
       ? undefined
       : within('source water conductivity', water.sourceEcMsPerCm, 0, EC_MOST, 'water.sourceEcMsPerCm')) ??
+    (water.mediumGPerL === undefined
+      ? undefined
+      : within('weight of the wet medium', water.mediumGPerL, 0, 2000, 'water.mediumGPerL')) ??
     checkFeed(water)
   )
 }

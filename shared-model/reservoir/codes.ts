@@ -15,6 +15,8 @@ export interface ReservoirFindingCodes {
   readonly 'tilt-takes-gap': { readonly riseMm: number; readonly leastGapMm: number; readonly greatestGapMm: number }
   /** Filled to the line at mid-length, the low end stands above the bore. */
   readonly 'spills-at-low-end': { readonly overMm: number }
+  /** The surface lies higher along the low side than the bore is: it stands against the face's holes and joints there. */
+  readonly 'spills-over-low-side': { readonly side: string; readonly overMm: number }
   readonly 'seat-leaks-when-brimful': { readonly levelMm: number; readonly faceMm: number }
   readonly 'opening-below-level': { readonly opening: string; readonly lipMm: number; readonly levelMm: number }
   readonly 'overflow-caps-fill': { readonly wantedMm: number; readonly cappedMm: number }

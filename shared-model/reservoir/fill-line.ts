@@ -1,4 +1,5 @@
 import type { Channel, ServiceOpening } from '../layout'
+import { boreOf } from '../profile'
 import { type Basin, riseAt } from './basin'
 
 export interface FillLine {
@@ -32,5 +33,11 @@ export function overflowLevel(channel: Channel, basin: Basin): number {
 export function lipLevel(opening: ServiceOpening, channel: Channel, basin: Basin): number {
   const atMm = opening.face === 'datum-end' ? 0 : opening.face === 'far-end' ? channel.lengthMm : opening.atMm
   const lipMm = opening.face === 'bottom' ? opening.heightMm : opening.heightMm - opening.diameterMm / 2
-  return lipMm + riseAt(basin, atMm)
+  return lipMm + riseAt(basin, atMm) + riseAcross(opening, basin)
+}
+
+/** A side wall stands lower or higher than the centre line, to which levels are told, by half the bore times the fall. */
+function riseAcross({ face }: ServiceOpening, { section, slopeAcross }: Basin): number {
+  if (face !== 'front' && face !== 'back') return 0
+  return ((face === 'back' ? 1 : -1) * slopeAcross * boreOf(section).widthMm) / 2
 }

@@ -58,10 +58,25 @@ export function firstFill(
       severity: 'note',
       figures: { ecMsPerCm, least: ec.least, most: ec.most },
       where: { field: 'water.feed.targetEcMsPerCm' },
-      source: 'ec-table'
+      source: 'ec-table',
+      ...toRange(ecMsPerCm < ec.least ? ec.least : ec.most, {
+        ...feed,
+        waterEcMsPerCm: water.sourceEcMsPerCm,
+        litres: total
+      })
     })
   }
   return ok({ fill: { ...base, concentrateMl: dose.value.ml, expectedEcMsPerCm: ecMsPerCm }, findings })
+}
+
+/** Aiming at the nearer end of the range clears it, where the label's dose reaches so far. */
+function toRange(
+  targetEcMsPerCm: number,
+  dose: Parameters<typeof concentrateDose>[0]
+): { readonly fix?: { readonly field: string; readonly value: number } } {
+  return concentrateDose({ ...dose, targetEcMsPerCm }).ok
+    ? { fix: { field: 'water.feed.targetEcMsPerCm', value: targetEcMsPerCm } }
+    : {}
 }
 
 /** The range that every crop's own range has in common; where two have none, they are named with their figures. */

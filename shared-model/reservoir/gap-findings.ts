@@ -11,10 +11,8 @@ export function gapFindings({ channel, water }: WaterInput, worked: ChannelWater
   const wantedMm = water.stageGapsMm[stage]
   const field = `channels.${channel.id}.fillShare`
   const where = { channelId: channel.id, field }
-  const fix = toStage(
-    field,
-    worked.stages.find((s) => s.stage === stage)
-  )
+  const safe = worked.stages.find((s) => s.stage === stage)
+  const fix = toStage(field, safe)
   if (wantedMm < 0) {
     const found: ReservoirFinding[] = []
     if (greatestGapMm > 0) {
@@ -27,14 +25,17 @@ export function gapFindings({ channel, water }: WaterInput, worked: ChannelWater
         ...fix
       })
     }
-    if (-leastGapMm > Math.max(IMMERSION_MOST_MM, -wantedMm) + 0.05) {
+    const mostMm = Math.max(IMMERSION_MOST_MM, -wantedMm)
+    const isDeep = (gapMm: number): boolean => -gapMm > mostMm + 0.05
+    if (isDeep(leastGapMm)) {
       found.push({
         code: 'immersion-deep',
         severity: 'note',
-        figures: { stage, immersionMm: -leastGapMm, mostMm: Math.max(IMMERSION_MOST_MM, -wantedMm) },
+        figures: { stage, immersionMm: -leastGapMm, mostMm },
         where,
         source: 'immersion-at-planting',
-        ...fix
+        // A cup below a floor that has run dry is no less deep at any level.
+        ...(safe !== undefined && isDeep(safe.gapMm) ? {} : fix)
       })
     }
     return found

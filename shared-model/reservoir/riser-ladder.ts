@@ -28,23 +28,21 @@ export interface LadderWanted {
 }
 
 export function riserLadder(wanted: LadderWanted): readonly Rung[] {
-  return STAGES.map((stage) => rung(stage, wanted.levelMm + wanted.gaps[stage] - wanted.hungMm, wanted))
+  const carrying = wanted.cups.filter((cup) => carries(cup, wanted.plantCup))
+  return STAGES.map((stage) => rung(stage, wanted.levelMm + wanted.gaps[stage] - wanted.hungMm, wanted, carrying))
 }
 
-function rung(stage: Rung['stage'], liftMm: number, wanted: LadderWanted): Rung {
+function rung(stage: Rung['stage'], liftMm: number, wanted: LadderWanted, carrying: readonly Cup[]): Rung {
   if (liftMm <= CLOSE_MM) return { stage, liftMm: Math.max(0, liftMm), how: { kind: 'none-needed' } }
-  const carrying = wanted.cups.filter((cup) => carries(cup, wanted.plantCup))
-  const inHole = least(carrying.map((cup) => reach(cup, wanted.holeMm, liftMm)))
+  const { holeMm, widestHoleMm } = wanted
+  const inHole = leastReach(carrying, [holeMm], (cup, openingMm) => reach(cup, openingMm, liftMm))
   if (inHole) return { stage, liftMm, how: { kind: 'riser', ...inHole } }
-  const bySaw = least(
-    wanted.saws
-      .filter((saw) => saw.diameterMm + saw.oversizeMm <= wanted.widestHoleMm)
-      .flatMap((saw) => carrying.map((cup) => reach(cup, saw.diameterMm + saw.oversizeMm, liftMm)))
-  )
+  const holesMm = wanted.saws.map((saw) => saw.diameterMm + saw.oversizeMm).filter((sawnMm) => sawnMm <= widestHoleMm)
+  const bySaw = leastReach(carrying, holesMm, (cup, openingMm) => reach(cup, openingMm, liftMm))
   if (bySaw) return { stage, liftMm, how: { kind: 'other-saw', openingMm: bySaw.openingMm, cupId: bySaw.cupId } }
-  const exact = least(carrying.map((cup) => exactOpening(cup, liftMm, wanted.widestHoleMm)))
+  const exact = leastReach(carrying, [widestHoleMm], (cup, widestMm) => exactOpening(cup, liftMm, widestMm))
   if (exact) return { stage, liftMm, how: { kind: 'other-saw', openingMm: exact.openingMm, cupId: exact.cupId } }
-  const mostMm = carrying.reduce((most, cup) => Math.max(most, riserProudMm(cup, wanted.holeMm) ?? 0), 0)
+  const mostMm = carrying.reduce((most, cup) => Math.max(most, riserProudMm(cup, holeMm) ?? 0), 0)
   return { stage, liftMm, how: { kind: 'no-cup-reaches', mostMm } }
 }
 
@@ -87,9 +85,18 @@ function carries(riser: Cup, plant: Cup): boolean {
   return plant.rimOutsideMm > mouthMm && plant.bodyUnderRimMm <= mouthMm
 }
 
-function least(found: readonly (Reach | null)[]): Omit<Reach, 'proudMm'> | null {
+/** The riser that lifts by the least of those that lift enough: of the first opening and cup where several do. */
+function leastReach(
+  cups: readonly Cup[],
+  openingsMm: readonly number[],
+  of: (cup: Cup, openingMm: number) => Reach | null
+): Omit<Reach, 'proudMm'> | null {
   let best: Reach | null = null
-  for (const one of found) if (one && (!best || one.proudMm < best.proudMm)) best = one
+  for (const openingMm of openingsMm)
+    for (const cup of cups) {
+      const one = of(cup, openingMm)
+      if (one && (!best || one.proudMm < best.proudMm)) best = one
+    }
   if (!best) return null
   const { cupId, cutBelowRimMm, openingMm } = best
   return { cupId, cutBelowRimMm, openingMm }

@@ -8,7 +8,8 @@ import { STAGES, type StageGaps } from './stage'
 /**
  * For each stage the highest safe fill line: the level that leaves the wanted gap under the lowest cup (or stands that deep
  * up it), no higher than an overflow or the bore allows; with litres, the least gap, and whether every cup's bottom is wet.
- * `reachable`: there is solution at that level, and where the stage wants immersion every cup gets some.
+ * `reachable`: there is solution at that level, and where the stage wants immersion every cup gets some, else every cup its
+ * gap (one that hangs below the floor has none at any level).
  */
 export function stageWaters(
   basin: Basin,
@@ -32,7 +33,7 @@ export function stageWaters(
       litres: volumeMm3(basin, safeLevelMm) / MM3_PER_LITRE,
       gapMm: range?.leastMm ?? 0,
       wetted,
-      reachable: targetMm > 0 && (wantedGapMm >= 0 || wetted)
+      reachable: targetMm > 0 && (wantedGapMm < 0 ? wetted : range !== null && range.leastMm >= wantedGapMm - 0.05)
     }
   })
 }

@@ -15,6 +15,12 @@ export const DEFAULT_STAGE_GAPS: StageGaps = { unrooted: -20, rooting: 0, rooted
 /** Share of the start volume left at the end of a crop: under 10 % by one source, 17 % by a trial. @source end-of-crop */
 export const DEFAULT_END_SHARE = 0.15
 
+/**
+ * A cup's growing medium, wet through, g to the litre of cup: stone wool and coir hold their own volume in water nearly
+ * whole, fired clay half. From memory; weigh your own. @source medium-wet
+ */
+export const DEFAULT_MEDIUM_G_PER_L = 800
+
 export interface WaterPlan {
   readonly stage: Stage
   readonly stageGapsMm: StageGaps
@@ -24,6 +30,8 @@ export interface WaterPlan {
   /** Share of the start volume left at the end level. */
   readonly endShare: number
   readonly feed: Feed
+  /** Growing medium as it hangs in the cup, wet, grams to the litre; left out: `DEFAULT_MEDIUM_G_PER_L`. */
+  readonly mediumGPerL?: number
 }
 
 /** What goes into the first fill. */

@@ -58,7 +58,8 @@ function ladderFindings({ channel, water }: WaterInput, worked: ChannelWater): r
       severity: 'warn',
       figures: { fromStage, toStage, riseMm: rise.riseMm, mostMm: rise.mostMm },
       where: { channelId: channel.id, field: `water.stageGapsMm.${toStage}` },
-      source: 'rise-over-air-roots'
+      source: 'rise-over-air-roots',
+      fix: { field: `water.stageGapsMm.${toStage}`, value: water.stageGapsMm[fromStage] - rise.mostMm }
     })
   })
   return found

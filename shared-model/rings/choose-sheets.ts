@@ -35,10 +35,11 @@ export const chooseSheets = (
   lowerBound: number,
   attempts: number
 ): Choice => {
-  const fill = remembered(kinds, layout)
+  const known = rememberedLayout(layout)
+  const fill = remembered(kinds, known)
   let best = sheetBySheet(kinds, parts, fill)
   const tried = new Set<string>()
-  for (const taken of covers(kinds, parts, layout)) {
+  for (const taken of covers(kinds, parts, known)) {
     if (tried.size >= attempts || (nothingLeft(best.left) && best.cost <= lowerBound)) break
     const cost = taken.reduce((sum, n, k) => sum + n * (kinds[k]?.cost ?? 0), 0)
     const key = taken.join()
@@ -52,12 +53,29 @@ export const chooseSheets = (
 
 type Fill = (kind: number, left: Parts) => Filled
 
-/** A sheet of one kind filled from the same parts comes out the same: worked out once. */
+/** The same circles in a field of the same size lie the same: set out once. */
+const rememberedLayout = (layout: EqualLayout): EqualLayout => {
+  const known = new Map<string, ReturnType<EqualLayout>>()
+  return (acrossMm, widthMm, heightMm) => {
+    const key = `${acrossMm} ${widthMm} ${heightMm}`
+    const centres = known.get(key) ?? layout(acrossMm, widthMm, heightMm)
+    known.set(key, centres)
+    return centres
+  }
+}
+
+/**
+ * A sheet of one kind filled from the same parts comes out the same: worked out once. Circles of one size alone fill it
+ * alike however many more there are than it holds.
+ */
 const remembered = (kinds: readonly ChoiceKind[], layout: EqualLayout): Fill => {
   const known = new Map<string, Filled>()
   return (kind, left) => {
-    const key = [kind, ...[...left.rounds, ...left.plates].map(({ needId, count }) => `${needId}\n${count}`)].join('\n')
     const field = kinds[kind]?.field
+    const only = left.plates.length === 0 && left.rounds.length === 1 ? left.rounds[0] : undefined
+    const most = only && field ? layout(only.acrossMm, field.widthMm, field.heightMm).length : Number.POSITIVE_INFINITY
+    const counts = [...left.rounds, ...left.plates].map(({ needId, count }) => `${needId}\n${Math.min(count, most)}`)
+    const key = [kind, ...counts].join('\n')
     const filled = known.get(key) ?? (field ? fillSheet(field, left, layout) : { rounds: [], plates: [] })
     known.set(key, filled)
     return filled

@@ -1,6 +1,8 @@
 import type { Budget } from '../outcome'
 import type { CentreField, Point } from './centre-field'
 import { FIELD_TOLERANCE_MM } from './centre-field'
+import type { Crowding } from './crowding'
+import { crowding } from './crowding'
 import { latticeCandidates } from './lattice'
 import type { Relaxer } from './relax'
 import { relaxer } from './relax'
@@ -23,10 +25,11 @@ const PAIRS_PER_WORK = 1000
  */
 export const freeSearch = (field: CentreField, count: number, budget: Budget): Found => {
   const { acrossMm, upMm, apartMm } = field
-  const engine = relaxer(count, acrossMm, upMm, apartMm)
+  const crowd = crowding(count, acrossMm, upMm, apartMm)
+  const engine = relaxer(count, crowd)
   const random = seeded(count * 2_654_435_761)
   const starts = latticeCandidates(field, Math.max(3, count >> 3))
-  const spent = () => engine.looked() / PAIRS_PER_WORK
+  const spent = () => crowd.looked() / PAIRS_PER_WORK
   const out = () => spent() >= budget.work || budget.stop()
   const at = new Float64Array(2 * count)
   const best = new Float64Array(2 * count)
@@ -37,13 +40,18 @@ export const freeSearch = (field: CentreField, count: number, budget: Budget): F
     let value = engine.relax(at, LONG, GOOD)
     best.set(at)
     let failures = 0
+    let settled = false
     while (failures < PATIENCE && !out()) {
-      if (value < CLOSE && settles(engine, at, best, field)) return { centres: pointsOf(at, count), work: spent() }
+      if (value < CLOSE && !settled) {
+        if (settles(engine, at, best, field)) return { centres: pointsOf(at, count), work: spent() }
+        settled = true
+      }
       at.set(best)
-      move(at, count, field, engine, strain, random, failures)
+      move(at, count, field, crowd, strain, random, failures)
       const reached = engine.relax(at, SHORT, GOOD)
       if (reached < value * 0.999999) {
         failures = 0
+        settled = false
         value = reached
         best.set(at)
       } else {
@@ -116,7 +124,7 @@ const move = (
   at: Float64Array,
   count: number,
   field: CentreField,
-  engine: Relaxer,
+  crowd: Crowding,
   strain: Float64Array,
   random: Seeded,
   failures: number
@@ -126,7 +134,7 @@ const move = (
     for (let k = 0; k < at.length; k++) at[k] = (at[k] as number) + size * (random.share() - 0.5)
     return
   }
-  engine.strain(at, strain)
+  crowd.shares(at, strain)
   const moved = failures < 2 && failures % 2 === 0 ? mostOf(strain) : tournament(strain, random)
   const [x, y] = roomiest(at, count, moved, field, random)
   at[moved] = x

@@ -2,6 +2,7 @@ import type { Result } from '../outcome'
 import { failed, ok } from '../outcome'
 import { mm } from '../units'
 import type { RingsProblem } from './codes'
+import { perSheet } from './per-sheet'
 import { refuseRings } from './refuse-rings'
 import type { CoreReuse } from './reuse-cores'
 import { reuseCores } from './reuse-cores'
@@ -42,6 +43,7 @@ export const EMPTY_RING_PLAN: RingPlan = {
   fromCores: [],
   coresLeft: [],
   uncut: [],
+  perSheet: [],
   leastSheets: 0,
   costMinor: 0,
   value: 0,
@@ -68,6 +70,7 @@ const assemble = (
       plans.flatMap(({ plan }) => plan.uncut)
     ),
     uncut: plans.flatMap(({ plan }) => plan.uncut),
+    perSheet: perSheet(input),
     leastSheets: sum((plan) => plan.leastSheets),
     costMinor: sheets.some(({ costMinor }) => costMinor === null)
       ? null

@@ -1,22 +1,18 @@
+import type { Crowding } from './crowding'
+
 /**
- * Pushes overlapping circles apart: minimises Σ (apart − distance)² over pairs that are too close plus the squared
- * distances by which centres lie outside the field, by a limited-memory quasi-Newton method (Nocedal and Wright,
- * Numerical Optimization, algorithm 7.4, from memory). `at` holds x then y of every centre and is moved in place.
+ * Pushes overlapping circles apart: makes the crowding (see `crowding`) least by a limited-memory quasi-Newton method
+ * (Nocedal and Wright, Numerical Optimization, algorithm 7.4, from memory). `at` holds x then y of every centre and is
+ * moved in place.
  */
 export interface Relaxer {
-  /** Returns the energy left, in mm². Spends at most `steps` steps and stops early once below `enough`. */
+  /** Returns the crowding left, in mm². Spends at most `steps` steps and stops early once below `enough`. */
   readonly relax: (at: Float64Array, steps: number, enough: number) => number
-  /** Energy that each centre takes part in, from the last evaluation of `strain`. */
-  readonly strain: (at: Float64Array, into: Float64Array) => void
-  /** Pair distances looked at so far, with what else an evaluation costs. */
-  readonly looked: () => number
 }
 
 const MEMORY = 7
-/** A centre's share of a step beside its pairs takes as long as about this many pairs. */
-const BESIDES = 30
 
-export const relaxer = (count: number, across: number, up: number, apart: number): Relaxer => {
+export const relaxer = (count: number, { slope: energy }: Crowding): Relaxer => {
   const size = 2 * count
   const slope = new Float64Array(size)
   const nextSlope = new Float64Array(size)
@@ -26,54 +22,6 @@ export const relaxer = (count: number, across: number, up: number, apart: number
   const turns = Array.from({ length: MEMORY }, () => new Float64Array(size))
   const curvature = new Float64Array(MEMORY)
   const weights = new Float64Array(MEMORY)
-  const apart2 = apart * apart
-  /** Pairs of one evaluation, and what each centre costs besides, in pairs. */
-  const work = (count * (count - 1)) / 2 + BESIDES * count
-  let looked = 0
-
-  const energy = (at: Float64Array, into: Float64Array): number => {
-    into.fill(0)
-    looked += work
-    let sum = 0
-    for (let i = 0; i < count; i++) {
-      const x = at[i] as number
-      const y = at[count + i] as number
-      let gx = 0
-      let gy = 0
-      if (x < 0) {
-        sum += x * x
-        gx += 2 * x
-      } else if (x > across) {
-        sum += (x - across) * (x - across)
-        gx += 2 * (x - across)
-      }
-      if (y < 0) {
-        sum += y * y
-        gy += 2 * y
-      } else if (y > up) {
-        sum += (y - up) * (y - up)
-        gy += 2 * (y - up)
-      }
-      for (let j = i + 1; j < count; j++) {
-        const dx = x - (at[j] as number)
-        if (dx >= apart || dx <= -apart) continue
-        const dy = y - (at[count + j] as number)
-        const square = dx * dx + dy * dy
-        if (square >= apart2) continue
-        const distance = Math.sqrt(square)
-        const lack = apart - distance
-        sum += lack * lack
-        const pull = distance > 1e-9 ? (-2 * lack) / distance : 0
-        gx += pull * dx
-        gy += pull * dy
-        into[j] = (into[j] as number) - pull * dx
-        into[count + j] = (into[count + j] as number) - pull * dy
-      }
-      into[i] = (into[i] as number) + gx
-      into[count + i] = (into[count + i] as number) + gy
-    }
-    return sum
-  }
 
   const relax = (at: Float64Array, steps: number, enough: number): number => {
     let value = energy(at, slope)
@@ -124,28 +72,7 @@ export const relaxer = (count: number, across: number, up: number, apart: number
     return value
   }
 
-  const strain = (at: Float64Array, into: Float64Array): void => {
-    into.fill(0)
-    looked += work
-    for (let i = 0; i < count; i++) {
-      const x = at[i] as number
-      const y = at[count + i] as number
-      const outX = Math.max(0, -x, x - across)
-      const outY = Math.max(0, -y, y - up)
-      into[i] = (into[i] as number) + outX * outX + outY * outY
-      for (let j = i + 1; j < count; j++) {
-        const dx = x - (at[j] as number)
-        const dy = y - (at[count + j] as number)
-        const square = dx * dx + dy * dy
-        if (square >= apart2) continue
-        const lack = apart - Math.sqrt(square)
-        into[i] = (into[i] as number) + lack * lack
-        into[j] = (into[j] as number) + lack * lack
-      }
-    }
-  }
-
-  return { relax, strain, looked: () => looked }
+  return { relax }
 }
 
 const dot = (a: Float64Array, b: Float64Array): number => {

@@ -67,6 +67,13 @@ export interface RingPlan {
   readonly coresLeft: readonly { readonly diameterMm: number; readonly count: number }[]
   /** Circles and plates for which the sheets do not suffice. */
   readonly uncut: readonly { readonly needId: string; readonly count: number }[]
+  /** As many of one need as one sheet holds in the best layout found, and a bound that no layout goes over. */
+  readonly perSheet: readonly {
+    readonly needId: string
+    readonly sheetId: string
+    readonly count: number
+    readonly upperBound: number
+  }[]
   readonly leastSheets: number
   /** null: a price is missing. */
   readonly costMinor: number | null

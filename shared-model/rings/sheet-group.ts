@@ -38,10 +38,12 @@ export const planSheetGroup = (group: SheetGroup): SheetGroupPlan => {
     parts
   )
   const uncut = [...choice.left.rounds, ...choice.left.plates].map(({ needId, count }) => ({ needId, count }))
+  const cut = cutsOf(group)
   return {
-    sheets: choice.sheets.map(({ kind, filled }, i) =>
-      sheetCut(group, group.sheets[kind] as SheetStock, filled, `S${group.marked + i + 1}`)
-    ),
+    sheets: choice.sheets.map(({ kind, filled }, i) => ({
+      mark: `S${group.marked + i + 1}`,
+      ...cut(group.sheets[kind] as SheetStock, filled)
+    })),
     uncut,
     leastSheets: Math.min(least ?? choice.sheets.length, choice.sheets.length),
     value: choice.cost,
@@ -117,7 +119,21 @@ const kindOf = (sheet: SheetStock, { setup, priced }: SheetGroup): ChoiceKind =>
   }
 })
 
-const sheetCut = ({ setup, needs }: SheetGroup, sheet: SheetStock, filled: Filled, mark: string): SheetCut => {
+type Unmarked = Omit<SheetCut, 'mark'>
+
+/** Sheets of one kind that are filled alike are cut alike: worked out once. */
+const cutsOf = (group: SheetGroup): ((sheet: SheetStock, filled: Filled) => Unmarked) => {
+  const bySheet = new Map<SheetStock, Map<Filled, Unmarked>>()
+  return (sheet, filled) => {
+    const known = bySheet.get(sheet) ?? new Map<Filled, Unmarked>()
+    bySheet.set(sheet, known)
+    const cut = known.get(filled) ?? sheetCut(group, sheet, filled)
+    known.set(filled, cut)
+    return cut
+  }
+}
+
+const sheetCut = ({ setup, needs }: SheetGroup, sheet: SheetStock, filled: Filled): Unmarked => {
   const shift = setup.edgeMm - setup.webMm / 2
   const circles = filled.rounds.map(({ needId, xMm, yMm, acrossMm }) => ({
     needId,
@@ -135,7 +151,6 @@ const sheetCut = ({ setup, needs }: SheetGroup, sheet: SheetStock, filled: Fille
   const widest = needs.reduce((most, { cutDiameterMm }) => Math.max(most, cutDiameterMm), 0)
   const keepFromMm = setup.keepFromMm ?? Math.max(widest, LEAST_KEPT_MM) + 2 * setup.edgeMm
   return {
-    mark,
     sheetId: sheet.id,
     isOffcut: sheet.isOffcut,
     widthMm: sheet.widthMm,

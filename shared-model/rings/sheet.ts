@@ -19,4 +19,6 @@ export interface SheetSetup {
   readonly edgeMm: number
   /** Shortest side of a rectangular offcut worth keeping; left out: the widest circle of the batch, webs and edges. */
   readonly keepFromMm?: number
+  /** Stated worth of a kept offcut, in per cent of its share of the sheet's price by area; left out: none. */
+  readonly keptWorthPercent?: number
 }

@@ -25,6 +25,8 @@ export interface Body {
   readonly squeezeShare: number | null
   readonly ring: boolean
   readonly opening: Opening
+  /** What a bored bottom keeps round its hole, as thick as the wall: the hole's diameter; null where there is none. */
+  readonly flangeHoleMm: number | null
   readonly floodedShare: number
 }
 
@@ -33,8 +35,8 @@ export interface Opening {
   readonly mouthMm: number
   readonly lowerMm: number
   readonly depthMm: number
-  /** A closed bottom under it. */
-  readonly closed: boolean
+  /** Diameter of the hole in a floor at its lower edge, on which whatever is wider comes to stand: 0 closed; null no floor. */
+  readonly floorHoleMm: number | null
 }
 
 /** How much a soft plant collar gives, as foam does. @source foam-squeeze */
@@ -45,7 +47,7 @@ export function bodyOf(item: StackItem, index: PartIndex): Body | undefined {
   switch (item.kind) {
     case 'cup': {
       const cup = index.cups.get(item.partId)
-      return cup && cupBody(cup, 'cup', cup.id, cup.name, cup.heightMm, false, cup.floodedShare)
+      return cup && cupBody(cup, 'cup', cup.id, cup.name, cup.heightMm, false, cup.floodedShare, null)
     }
     case 'riser': {
       const riser = index.risers.get(item.partId)
@@ -53,7 +55,8 @@ export function bodyOf(item: StackItem, index: PartIndex): Body | undefined {
       const { cup, opened } = riser
       // Bored: the wall stays whole to the bottom, which keeps a flange round the hole. Cut: the lower part is gone.
       const keptMm = opened.by === 'cut' ? Math.min(opened.belowRimMm, cup.heightMm) : cup.heightMm
-      return cupBody(cup, 'riser', riser.id, riser.name, keptMm, true, 1)
+      const flangeMm = opened.by === 'bore' ? opened.sawDiameterMm : null
+      return cupBody(cup, 'riser', riser.id, riser.name, keptMm, true, 1, flangeMm)
     }
     case 'collar': {
       const collar = index.collars.get(item.partId)
@@ -67,7 +70,7 @@ export function bodyOf(item: StackItem, index: PartIndex): Body | undefined {
         ...disc(collar.id, collar.name, 'collar', ring.outsideMm, collar.thicknessMm),
         flexible: collar.foam,
         squeezeShare: collar.foam ? collar.squeezeShare : null,
-        opening: { mouthMm: ring.holeMm, lowerMm: ring.holeMm, depthMm: collar.thicknessMm, closed: false }
+        opening: { mouthMm: ring.holeMm, lowerMm: ring.holeMm, depthMm: collar.thicknessMm, floorHoleMm: null }
       }
     }
     case 'plant-collar': {
@@ -77,7 +80,7 @@ export function bodyOf(item: StackItem, index: PartIndex): Body | undefined {
         ...disc(collar.id, collar.name, 'plant-collar', collar.outsideMm, collar.thicknessMm),
         flexible: true,
         squeezeShare: PLANT_COLLAR_SQUEEZE,
-        opening: { mouthMm: 0, lowerMm: 0, depthMm: collar.thicknessMm, closed: false }
+        opening: { mouthMm: 0, lowerMm: 0, depthMm: collar.thicknessMm, floorHoleMm: null }
       }
     }
   }
@@ -103,11 +106,14 @@ function cupBody(
   name: string,
   heightMm: number,
   openBelow: boolean,
-  floodedShare: number
+  floodedShare: number,
+  flangeHoleMm: number | null
 ): Body {
   const run = Math.max(cup.heightMm - cup.rimThicknessMm, 1e-9)
-  const lowerMm =
-    cup.bodyUnderRimMm - ((cup.bodyUnderRimMm - cup.bottomMm) * Math.max(0, heightMm - cup.rimThicknessMm)) / run
+  const taper = (cup.bodyUnderRimMm - cup.bottomMm) / run
+  const lowerMm = cup.bodyUnderRimMm - taper * Math.max(0, heightMm - cup.rimThicknessMm)
+  // A bottom, whole or bored, is as thick as the wall.
+  const floorMm = openBelow && flangeHoleMm === null ? 0 : Math.min(cup.wallMm, heightMm)
   return {
     partId: id,
     name,
@@ -124,10 +130,11 @@ function cupBody(
     ring: false,
     opening: {
       mouthMm: cup.bodyUnderRimMm - 2 * cup.wallMm,
-      lowerMm: Math.max(0, lowerMm - 2 * cup.wallMm),
-      depthMm: heightMm,
-      closed: !openBelow
+      lowerMm: Math.max(0, lowerMm + floorMm * taper - 2 * cup.wallMm),
+      depthMm: heightMm - floorMm,
+      floorHoleMm: openBelow ? flangeHoleMm : 0
     },
+    flangeHoleMm,
     floodedShare
   }
 }
@@ -147,7 +154,8 @@ function disc(id: string, name: string, kind: Body['kind'], outsideMm: number, t
     openBelow: true,
     squeezeShare: null,
     ring: true,
-    opening: { mouthMm: outsideMm, lowerMm: outsideMm, depthMm: thicknessMm, closed: false },
+    opening: { mouthMm: outsideMm, lowerMm: outsideMm, depthMm: thicknessMm, floorHoleMm: null },
+    flangeHoleMm: null,
     floodedShare: 0
   }
 }

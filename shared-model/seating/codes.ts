@@ -23,6 +23,13 @@ export interface SeatingFindingCodes {
   readonly 'reaches-floor': { readonly part: string; readonly shortMm: number }
   /** A rim wider than the flat of the face: its land runs onto the corner radius. */
   readonly 'land-past-flat': { readonly part: string; readonly rimMm: number; readonly flatMm: number }
+  /** A rim wider than the whole channel: it stands out past the side on both sides. */
+  readonly 'rim-past-face': {
+    readonly part: string
+    readonly rimMm: number
+    readonly faceMm: number
+    readonly overMm: number
+  }
   /** Gap under a flat rim beside the crown of a round pipe. */
   readonly 'saddle-gap': { readonly gapMm: number; readonly atRimMm: number }
   readonly 'saw-too-shallow': { readonly saw: string; readonly needMm: number; readonly depthMm: number }

@@ -9,6 +9,8 @@ export interface Face {
   readonly wallMm: number
   /** Flat part of the face, across; the whole outside of a round pipe. */
   readonly flatMm: number
+  /** Whole outside width of the channel under it. */
+  readonly outsideWidthMm: number
   /** Outside radius of a round pipe; null on a flat face. */
   readonly outsideRadiusMm: number | null
   /** Inside width and corner radius of the bore: a wide bottom meets a round floor before its lowest point. */
@@ -27,6 +29,7 @@ export function faceOf(section: Section): Face {
     undersideMm,
     wallMm: section.averageWallMm,
     flatMm: round ? section.widthMm : flatWidth(section),
+    outsideWidthMm: section.widthMm,
     outsideRadiusMm: round ? section.widthMm / 2 : null,
     boreWidthMm: bore.widthMm,
     boreCornerMm: bore.cornerRadiusMm

@@ -3,7 +3,7 @@ import type { HoleSaw } from '../parts'
 import { type Body, bodyOf, taperTangent } from './body'
 import type { SeatingFinding } from './codes'
 import type { Face } from './face'
-import type { Interface, SeatFit } from './fit'
+import type { Interface, SawOption, SeatFit } from './fit'
 import { FRICTION_DEG, FRICTION_TANGENT, LAND_LEAST_MM } from './limits'
 import type { PartIndex } from './part-index'
 import { pipeFindings } from './pipe-findings'
@@ -64,7 +64,7 @@ function interfaceFindings(
         figures: { part: body.name, openingMm: part.openingMm, rimMm: body.rimMm },
         where,
         source: 'seat-geometry',
-        ...onlySaw(onFace, seat, face, index, saws)
+        ...sawThat(onFace, seat, face, index, saws, (options) => (options.length === 1 ? options[0] : undefined))
       })
       break
     case 'does-not-enter': {
@@ -83,7 +83,7 @@ function interfaceFindings(
         },
         where,
         source: 'seat-geometry',
-        ...onlySaw(onFace, seat, face, index, saws)
+        ...sawThat(onFace, seat, face, index, saws, (options) => options.find((o) => o.sawId === least?.id))
       })
       break
     }
@@ -121,10 +121,27 @@ function interfaceFindings(
       figures: { part: body.name, landMm: part.landMm, leastMm: LAND_LEAST_MM },
       where,
       source: 'rim-land-least',
-      ...onlySaw(onFace, seat, face, index, saws)
+      ...sawThat(onFace, seat, face, index, saws, (options) =>
+        options.findLast((o) => o.hold === 'hangs-on-rim' && o.diameterMm < part.openingMm)
+      )
     })
   }
-  if (rests && onFace && face.outsideRadiusMm === null && body.rimMm > face.flatMm) {
+  const past = onFace && body.rimMm > face.outsideWidthMm
+  if (past) {
+    found.push({
+      code: 'rim-past-face',
+      severity: 'warn',
+      figures: {
+        part: body.name,
+        rimMm: body.rimMm,
+        faceMm: face.outsideWidthMm,
+        overMm: (body.rimMm - face.outsideWidthMm) / 2
+      },
+      where,
+      source: 'seat-geometry'
+    })
+  }
+  if (!past && rests && onFace && face.outsideRadiusMm === null && body.rimMm > face.flatMm) {
     found.push({
       code: 'land-past-flat',
       severity: 'warn',
@@ -160,18 +177,17 @@ function noSawFits(
   ]
 }
 
-/** The change that clears it, where one saw at hand does and only one. */
-function onlySaw(
+/** The change that clears it, where the saws at hand that seat the part leave one to take. */
+function sawThat(
   onFace: boolean,
   seat: Seat,
   face: Face,
   index: PartIndex,
-  saws: readonly HoleSaw[]
+  saws: readonly HoleSaw[],
+  choose: (options: readonly SawOption[]) => SawOption | undefined
 ): { readonly fix?: { readonly field: string; readonly value: string } } {
-  if (!onFace) return {}
-  const { options } = sawAdvice(seat, face, index, saws)
-  const [only] = options
-  return only && options.length === 1 ? { fix: { field: `seats.${seat.id}.sawId`, value: only.sawId } } : {}
+  const chosen = onFace ? choose(sawAdvice(seat, face, index, saws).options) : undefined
+  return chosen ? { fix: { field: `seats.${seat.id}.sawId`, value: chosen.sawId } } : {}
 }
 
 function nameOf(partId: string, seat: Seat, index: PartIndex): string {

@@ -2,7 +2,7 @@ import { failed, ok, type Result } from '../outcome'
 import { checkSaw } from '../parts'
 import { saddleGap } from '../profile'
 import { mm } from '../units'
-import { type Body, bodyOf } from './body'
+import { type Body, bodyOf, type Opening } from './body'
 import { checkItem } from './check-item'
 import type { SeatingProblem } from './codes'
 import { type Face, floorUnder } from './face'
@@ -54,7 +54,7 @@ export function seatFit(
 function stackUp(seat: Seat, bodies: readonly Body[], face: Face, index: PartIndex, holeMm: number): SeatFit {
   const interfaces: Interface[] = []
   const solids: Solid[] = []
-  let opening = { mouthMm: holeMm, lowerMm: holeMm, depthMm: face.wallMm, closed: false }
+  let opening: Opening = { mouthMm: holeMm, lowerMm: holeMm, depthMm: face.wallMm, floorHoleMm: null }
   let atMm = face.topMm
   let on = 'face'
   let massG = 0

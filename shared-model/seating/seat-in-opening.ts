@@ -90,7 +90,11 @@ function stopInside(body: Body, opening: Opening, atMm: number): number | null {
   if (rimAt !== null) tops.push(atMm - rimAt + body.rimDepthMm)
   const lowerAt = meets(body.lowerMm)
   if (lowerAt !== null && !body.ring) tops.push(atMm - lowerAt + body.heightMm)
-  if (opening.closed) tops.push(atMm - opening.depthMm + body.heightMm)
+  const { floorHoleMm } = opening
+  // On a closed bottom everything stands, on the flange of a bored one what is wider than its hole.
+  if (floorHoleMm !== null && (floorHoleMm === 0 || body.lowerMm > floorHoleMm)) {
+    tops.push(atMm - opening.depthMm + body.heightMm)
+  }
   return tops.length === 0 ? null : Math.max(...tops)
 }
 

@@ -1,4 +1,4 @@
-import type { Body } from './body'
+import { type Body, taperTangent } from './body'
 import type { Solid } from './fit'
 
 /**
@@ -44,5 +44,30 @@ export function bodySolids(body: Body, undersideMm: number): readonly Solid[] {
     upperInsideMm: inside(body.underRimMm),
     insideFromMm: body.openBelow ? 0 : Math.min(body.wallMm, rimFromMm - undersideMm)
   }
-  return rimFromMm > undersideMm ? [taper, rim] : [rim]
+  if (rimFromMm <= undersideMm) return [rim]
+  return body.flangeHoleMm === null ? [taper, rim] : [...flange(body, body.flangeHoleMm, taper), rim]
+}
+
+/** A bored bottom keeps a ring round its hole, as thick as the wall; the taper's open inside begins above it. */
+function flange(body: Body, holeMm: number, taper: Solid): readonly Solid[] {
+  const thickMm = Math.min(body.wallMm, taper.toMm - taper.fromMm)
+  const wider = 2 * taperTangent(body) * thickMm
+  const aboveMm = taper.lowerOutsideMm + wider
+  const ring: Solid = {
+    fromMm: taper.fromMm,
+    toMm: taper.fromMm + thickMm,
+    lowerOutsideMm: taper.lowerOutsideMm,
+    upperOutsideMm: aboveMm,
+    floodedShare: taper.floodedShare,
+    lowerInsideMm: Math.min(holeMm, taper.lowerOutsideMm),
+    upperInsideMm: Math.min(holeMm, taper.lowerOutsideMm),
+    insideFromMm: 0
+  }
+  const wall: Solid = {
+    ...taper,
+    fromMm: ring.toMm,
+    lowerOutsideMm: aboveMm,
+    lowerInsideMm: Math.max(0, aboveMm - 2 * body.wallMm)
+  }
+  return taper.toMm > ring.toMm ? [ring, wall] : [ring]
 }

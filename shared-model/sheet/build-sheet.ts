@@ -17,36 +17,40 @@ import type { SheetData, SheetSection, TitleBlock } from './sheet-data'
 import { numbersOf, sourcePages, sourcesUsed } from './source-list'
 import { stepPages } from './steps'
 import { templatePages, templatesOf } from './template-page'
+import { theRest } from './the-rest'
 
 /**
  * The build sheet of a plan as plain data. The plan must come from this design and workshop; lengths are printed in the
  * workshop's units on its graduation, each with the exact figure behind it.
  */
 export const buildSheet = (
-  plan: Plan,
+  whole: Plan,
   design: Design,
   workshop: Workshop,
   options: Partial<SheetOptions> = {}
 ): SheetData => {
-  const { parts, cost, batchNumber } = { ...WHOLE_SHEET, ...options }
+  const { parts, cost, batchNumber, doneToo } = { ...WHOLE_SHEET, ...options }
+  const all = doneToo ? { ...whole, rest: null } : whole
+  const plan = theRest(all)
   const show = printed(workshop)
-  const built = builtChannels(plan, design)
-  const templates = parts.includes('templates') ? templatesOf(built, plan, design, show) : []
+  const built = builtChannels(all, design)
+  const open = builtChannels(plan, design)
+  const templates = parts.includes('templates') ? templatesOf(open, plan, design, show) : []
   const sources = sourcesUsed(plan)
   const sections: readonly SheetSection[] = [
-    frontSheet(plan, design, built, show),
+    frontSheet(all, design, built, show),
     cutList(plan, design, workshop, show),
-    drillSheets(plan, design, built, show),
+    drillSheets(plan, design, open, show),
     collarSheets(plan, design, show),
-    templatePages(templates.some((template) => template.wraps)),
+    templatePages(templates),
     stepPages(plan, show),
     cautionPages(plan, numbersOf(sources), show),
     materialPages(plan, show, cost),
-    firstFillCard(plan, design, built, show),
+    firstFillCard(all, design, built, show),
     labelPage(design, built, show),
     sourcePages(sources),
     batchRecord(plan, batchNumber),
-    buyersCard(plan, design, built, show, batchNumber)
+    buyersCard(all, design, built, show, batchNumber)
   ]
   return {
     language: 'en',
@@ -64,7 +68,7 @@ const titleBlock = (plan: Plan, design: Design, { shows }: Workshop): TitleBlock
   revision: design.revision,
   date: plan.on,
   maker: design.maker,
-  documentType: 'Build sheet',
+  documentType: plan.rest === null ? 'Build sheet' : 'Build sheet, the rest',
   units: shows.units === 'in' ? 'inches' : 'millimetres',
   graduation:
     shows.units === 'in'

@@ -1,12 +1,13 @@
 import type { Design } from '../design'
-import type { ChannelPlan, Plan } from '../plan'
-import { cautionText, MATERIAL_NAMES, STAGE_NAMES } from '../words'
+import type { Plan } from '../plan'
+import { cautionText, MATERIAL_NAMES } from '../words'
+import { cardFillLines } from './card-fill-lines'
 import { inOrder } from './caution-pages'
-import { belowTop } from './first-fill'
-import type { Built } from './named'
-import { cell, type Printed } from './printed'
-import type { Block, SheetSection } from './sheet-data'
+import { type Built, stackParts } from './named'
+import type { Printed } from './printed'
+import type { SheetSection, TableBlock, TextBlock } from './sheet-data'
 
+const NO_CLAIM = 'No conformity to product rules is claimed: ask where you sell or use it.'
 const LINE = '________________'
 
 /** The page that goes with the goods: no prices, no claim that the design does not bear out. */
@@ -37,35 +38,54 @@ export const buyersCard = (
         { name: 'EC', value: ecWords(plan, show) }
       ]
     },
-    text('What it is made of', [madeOf(design, built), foodContact(design, built)]),
+    text('What it is made of', [`${madeOf(design, built)} ${foodContact(design, built)} ${NO_CLAIM}`]),
     text('Where it may stand', [placeWords(design, plan, show)]),
-    text('How to fill', fillWords(built, show)),
-    stageRows(built, show),
-    text('Change of risers and cleaning', [
-      'When roots hang well below the cup, lift the plant with its riser or put a higher one below it, so that the air gap of its stage is kept. Do not raise the level over roots that have grown in air.',
-      'Between crops: empty, scrub, rinse until nothing foams, and let it dry with the holes open.'
+    text('How to fill', [
+      `Fill each channel to its line, down from the top, and later no higher than the line of its plants' stage; a minus before an air gap: the cup dips in. Look at the level every ${refillWords(built)}.`
     ]),
-    text(
-      'Take care',
-      [
-        'Plant feed solution is not for drinking. Keep it and the feed out of the reach of children and animals.',
-        'Fill it where it stands. No load that a sill can bear is promised: compare the filled weight.',
-        ...inOrder(plan.cautions)
-          .filter((caution) => USER_CATEGORIES.test(caution.category))
-          .slice(0, 8)
-          .map((caution) => `${caution.signalWord}: ${cautionText(caution, show.say)}`)
-      ].filter((words, index, all) => all.indexOf(words) === index)
-    ),
-    text('', [
-      'No conformity to product rules is claimed on this card: ask for the rules on marking where you sell or use it.'
-    ])
+    cardFillLines(built, show),
+    text('Change of risers and cleaning', [
+      'When roots hang well below the cup, lift the plant with its riser or put a higher one below it, to keep the air gap of its stage. Do not raise the level over roots that have grown in air. Between crops: empty, scrub, rinse until nothing foams, dry with the holes open.'
+    ]),
+    {
+      ...text('Take care', [
+        'Plant feed solution is not for drinking: keep it and the feed from children and animals. Fill it where it stands. No load that a sill can bear is promised: compare the filled weight.'
+      ]),
+      parts: true
+    },
+    ...userCautions(plan, show)
   ]
 })
 
 /** Cautions that concern who uses it, not who builds it. */
 const USER_CATEGORIES = /^(handling|place|electric|nutrient|food|biology)$/
 
-const text = (heading: string, paragraphs: readonly string[]): Block => ({
+/** All of them that hold, two abreast, the gravest first; of one signal word the longest first, so that pairs are alike. */
+const userCautions = (plan: Plan, show: Printed): readonly TableBlock[] => {
+  const said = inOrder(plan.cautions)
+    .filter(({ category }) => USER_CATEGORIES.test(category))
+    .map((caution) => ({ lead: caution.signalWord, text: cautionText(caution, show.say) }))
+  const once = said.filter((one, index) => said.findIndex(({ text: words }) => words === one.text) === index)
+  const words = [...new Set(once.map(({ lead }) => lead))]
+  const rows = words.flatMap((word) =>
+    once.filter(({ lead }) => lead === word).sort((a, b) => b.text.length - a.text.length)
+  )
+  if (rows.length === 0) return []
+  return [
+    {
+      kind: 'table',
+      name: '',
+      heading: '',
+      note: '',
+      close: true,
+      abreast: 2,
+      columns: [{ head: '', align: 'left', widthMm: 88.5 }],
+      rows: rows.map((one) => [one])
+    }
+  ]
+}
+
+const text = (heading: string, paragraphs: readonly string[]): TextBlock => ({
   kind: 'text',
   heading,
   strong: false,
@@ -78,12 +98,25 @@ const ecWords = (plan: Plan, show: Printed): string => {
   return ec === null ? 'ask for your crop' : `${show.decimal(ec.least, 2)} to ${show.decimal(ec.most, 2)} mS/cm`
 }
 
+/** Profiles and the parts that seats in use hold, each with what it is made of. */
 const madeOf = (design: Design, built: readonly Built[]): string => {
-  const made = [...built.map(({ profile }) => profile), ...design.parts.cups].map(({ name, material }) => {
+  const seated = new Set(built.flatMap(({ channel }) => channel.sites.map(({ seatId }) => seatId)))
+  const stacks = design.seats.filter(({ id }) => seated.has(id)).flatMap((seat) => stackParts(design, seat))
+  const ends = built.flatMap(({ channel }) => [channel.datumClosureId, channel.farClosureId])
+  const made = [
+    ...built.map(({ profile }) => profile),
+    ...design.parts.closures.filter(({ id }) => ends.includes(id)),
+    ...stacks.flatMap(({ kind, part }) =>
+      kind === 'plant-collar'
+        ? []
+        : [{ name: part.name, material: kind === 'riser' ? part.cup.material : part.material }]
+    )
+  ].map(({ name, material }) => {
     const of = MATERIAL_NAMES[material]
     return name.toLowerCase().includes(of.toLowerCase()) ? name : `${name} (${of})`
   })
-  return `${[...new Set(made)].join('; ')}.`
+  const plantCollars = stacks.flatMap(({ kind, part }) => (kind === 'plant-collar' ? [part.name] : []))
+  return `${[...new Set([...made, ...plantCollars])].join('; ')}.`
 }
 
 const foodContact = (design: Design, built: readonly Built[]): string => {
@@ -102,43 +135,7 @@ const placeWords = (design: Design, plan: Plan, show: Printed): string => {
     unknown: 'On a level sill'
   }
   const size = `${show.length(plan.sill.lengthMm)} × ${show.length(plan.sill.depthMm)}`
-  return `${where[design.place.where]} of at least ${size}, whole on the sill, away from sockets and not in a window that is a way out.`
-}
-
-const fillWords = (built: readonly Built[], show: Printed): readonly string[] => [
-  `${built
-    .map(
-      ({ plan }) =>
-        `Channel ${plan.mark}: ${show.volume(plan.water.litres)}, to the line ${show.length(plan.water.fromTopMm)} below the top`
-    )
-    .join('; ')}.`
-]
-
-/** A line a stage: the gap wanted, and for each channel the highest line that keeps it, down from the top. */
-const stageRows = (built: readonly Built[], show: Printed): Block => {
-  const stages = built[0]?.plan.water.stages ?? []
-  return {
-    kind: 'table',
-    name: '',
-    heading: 'Stages and refills',
-    note: `Look at the level every ${refillWords(built)}. A minus before a gap: the cup stands that deep in the solution.`,
-    columns: [
-      { head: 'Stage', align: 'left', widthMm: 34 },
-      { head: 'Air gap to keep', align: 'right', widthMm: 34 },
-      { head: 'Fill no higher than this far below the top', align: 'left', widthMm: 'rest' }
-    ],
-    rows: stages.map((stage, index) => [
-      cell(STAGE_NAMES[stage.stage], true),
-      cell(show.length(stage.wantedGapMm)),
-      cell(built.map(({ plan }) => lineWords(plan, index, show)).join(';  '))
-    ])
-  }
-}
-
-const lineWords = ({ mark, water }: ChannelPlan, index: number, show: Printed): string => {
-  const stage = water.stages[index]
-  if (stage === undefined) return ''
-  return `channel ${mark}: ${stage.reachable ? show.length(belowTop(water, stage.safeLevelMm)) : 'change the riser first'}`
+  return `${where[design.place.where]} of at least ${size}, away from sockets, not in a window that is a way out.`
 }
 
 const refillWords = (built: readonly Built[]): string => {

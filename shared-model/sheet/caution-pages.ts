@@ -18,7 +18,7 @@ export const cautionPages = (plan: Plan, numbers: SourceNumbers, show: Printed):
   part: 'cautions',
   number: '7',
   heading: 'Cautions',
-  startsPage: true,
+  startsPage: false,
   blocks: [
     {
       kind: 'text',

@@ -4,37 +4,38 @@ import type { Plan } from '../plan'
 import type { Section } from '../profile'
 import { developedSaddle } from './developed'
 import { line, point, type Shape } from './drawing'
-import type { Built } from './named'
+import { endTemplate } from './end-template'
+import { type Built, openedAt } from './named'
+import { pipeBand } from './pipe-band'
 import type { Printed } from './printed'
 import type { ChannelTemplate, TemplateHole } from './sheet-data'
 
-/** Widest strip of a pipe's surface that is drawn: it must lie on one page between the bars. */
-const WIDEST_WRAP_MM = 122
+/** Paper past the widest saddle of a pipe, and the least half width of a pipe's template. */
+const PAST_SADDLE_MM = 8
+const LEAST_HALF_MM = 25
 const FACES = ['top', 'front', 'back', 'bottom'] as const
+const ENDS = ['datum-end', 'far-end'] as const
 const FACE_WORDS = { top: 'upper face', front: 'front face', back: 'back face', bottom: 'underside' }
 
-/** A channel's 1:1 templates: its upper face (a round pipe's surface, unrolled), and each other face that has holes. */
+/**
+ * A channel's 1:1 templates: its upper face (a round pipe's surface, unrolled), each other face and each end that has
+ * holes, and for a round pipe a band to find its crown and sides with.
+ */
 export const channelTemplates = (one: Built, plan: Plan, design: Design, show: Printed): readonly ChannelTemplate[] => {
-  const seen = new Set<string>()
-  const rows = plan.bench.holes.filter((row) => {
-    if (row.channelId !== one.channel.id || seen.has(row.holeId)) return false
-    seen.add(row.holeId)
-    return true
-  })
-  return FACES.filter((face) => face === 'top' || rows.some((row) => row.face === face)).map((face) =>
-    faceTemplate(
-      one,
-      face,
-      rows.filter((row) => row.face === face),
-      design,
-      show
-    )
-  )
+  const rows = openedAt(plan, one)
+  const on = (face: DrillRow['face']) => rows.filter((row) => row.face === face)
+  return [
+    ...FACES.filter((face) => face === 'top' || on(face).length > 0).map((face) =>
+      faceTemplate(one, face, on(face), design, show)
+    ),
+    ...ENDS.filter((face) => on(face).length > 0).map((face) => endTemplate(one, face, on(face), design, show)),
+    ...(one.plan.layout.section.shape === 'round' ? [pipeBand(one)] : [])
+  ]
 }
 
 const faceTemplate = (
   one: Built,
-  face: ChannelTemplate['face'],
+  face: (typeof FACES)[number],
   rows: readonly DrillRow[],
   design: Design,
   show: Printed
@@ -43,20 +44,28 @@ const faceTemplate = (
   const { section } = plan.layout
   const round = section.shape === 'round'
   const upright = face === 'front' || face === 'back'
-  const half = round ? Math.min((Math.PI * section.widthMm) / 2, WIDEST_WRAP_MM / 2) : section.widthMm / 2
+  const holes = rows.map((row) => templateHole(row, one, show))
+  const half = round ? wrapHalf(holes, section.widthMm / 2) : section.widthMm / 2
   const [fromYMm, toYMm] = upright && !round ? [0, section.heightMm] : [-half, half]
   return {
     channelId: channel.id,
     mark: plan.mark,
-    name: `${channel.name === '' ? profile.name : channel.name}, ${FACE_WORDS[face]}`,
+    name: `${FACE_WORDS[face]}, ${channel.name === '' ? profile.name : channel.name}`,
     face,
     wraps: round,
+    zero: { label: 'DATUM END', from: 'datum' },
     lengthMm: cutLengthMm,
     fromYMm,
     toYMm,
-    holes: rows.map((row) => templateHole(row, one, show)),
+    holes,
     shapes: [...edges(cutLengthMm, fromYMm, toYMm, upright && !round), ...closureLines(one, design, fromYMm, toYMm)]
   }
+}
+
+/** Half of a pipe's template: as far round as its widest saddle reaches and a little more, at most half way round. */
+const wrapHalf = (holes: readonly TemplateHole[], radiusMm: number): number => {
+  const reach = Math.max(0, ...holes.flatMap(({ outlineMm }) => outlineMm.map(({ yMm }) => Math.abs(yMm))))
+  return Math.min(Math.PI * radiusMm, Math.max(LEAST_HALF_MM, reach + PAST_SADDLE_MM))
 }
 
 const templateHole = (row: DrillRow, { plan }: Built, show: Printed): TemplateHole => {

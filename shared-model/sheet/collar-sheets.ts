@@ -1,6 +1,6 @@
 import type { Design } from '../design'
 import type { Plan } from '../plan'
-import type { RingPlan } from '../rings'
+import type { RingPlan, SheetCut } from '../rings'
 import { sawOf } from './named'
 import { cell, count, type Printed, TICK } from './printed'
 import { riserDrawing } from './riser-drawing'
@@ -11,17 +11,22 @@ import { sideBySide } from './side-by-side'
 /** Collars, plates, risers and cup bottoms: what to cut, from which sheet, where, and which cores to keep. */
 export const collarSheets = (plan: Plan, design: Design, show: Printed): SheetSection => {
   const { rings } = plan
+  const seated = new Set(design.channels.flatMap(({ sites }) => sites.map(({ seatId }) => seatId)))
   const risers = design.parts.risers.filter((riser) =>
-    design.seats.some((seat) => seat.stack.some((item) => item.kind === 'riser' && item.partId === riser.id))
+    design.seats.some(
+      ({ id, stack }) => seated.has(id) && stack.some((item) => item.kind === 'riser' && item.partId === riser.id)
+    )
   )
   return {
     part: 'collars',
     number: '4',
     heading: 'Collars, risers and cup bottoms',
-    startsPage: true,
+    startsPage: false,
     blocks: [
       ...(rings.needs.length === 0 ? [] : [needTable(rings, design, show)]),
       ...(rings.plates.length === 0 ? [] : [plateTable(rings, show)]),
+      ...(rings.fromCores.length + rings.coresLeft.length === 0 ? [] : [coreTable(rings, show)]),
+      ...(rings.sheets.length === 0 ? [] : [boundWords(rings, show)]),
       ...rings.sheets.flatMap((sheet): Block[] => {
         const drawing = sheetLayout(sheet, rings, show)
         return [
@@ -29,13 +34,12 @@ export const collarSheets = (plan: Plan, design: Design, show: Printed): SheetSe
             kind: 'figure',
             startsPage: false,
             heading: `Sheet ${sheet.mark}`,
-            caption: `Scale ${drawing.scale}. The black triangle is the datum corner: measure across and up from it.`,
+            caption: `Scale ${drawing.scale}. The black triangle is the datum corner: measure across and up from it. ${mostWords(sheet, rings)}`,
             drawing
           },
-          ...(sheet.circles.length === 0 ? [] : [centreTable(sheet.mark, rings, show)])
+          ...(sheet.circles.length === 0 ? [] : [centreTable(sheet, rings, show)])
         ]
       }),
-      ...(rings.fromCores.length + rings.coresLeft.length === 0 ? [] : [coreTable(rings, show)]),
       ...(risers.length === 0
         ? []
         : [
@@ -58,8 +62,35 @@ export const collarSheets = (plan: Plan, design: Design, show: Printed): SheetSe
   }
 }
 
+/** How many sheets are cut into, and how few could do: the bound that holds for every layout. */
+const boundWords = (rings: RingPlan, show: Printed): Block => {
+  const { sheets, leastSheets, proven, costMinor, lowerBound } = rings
+  const bound = costMinor === null ? '' : `; no layout costs less than ${show.money(Math.ceil(lowerBound))}`
+  return {
+    kind: 'text',
+    heading: 'Sheets',
+    strong: false,
+    paragraphs: [
+      `${sheets.length === 1 ? 'One sheet is' : `${sheets.length} sheets are`} cut into, after every core that serves is used. ` +
+        `However they are laid, no fewer than ${leastSheets} would do${proven ? ', and no cheaper way exists (proven)' : bound}.`
+    ]
+  }
+}
+
+/** For each kind of circle cut from a sheet: how many of it alone go on one of its size, and the bound on that. */
+const mostWords = ({ sheetId, circles }: SheetCut, { perSheet, ...rings }: RingPlan): string =>
+  perSheet
+    .filter((fit) => fit.sheetId === sheetId && circles.some(({ needId }) => needId === fit.needId))
+    .map(({ needId, count: most, upperBound }) => {
+      const letter = rings.needs.length === 1 ? '' : ` of ${letterOf(rings, needId)} alone`
+      return upperBound === most
+        ? `A whole sheet like it holds ${most}${letter}; more is not possible (proven).`
+        : `A whole sheet like it holds ${most}${letter}; no layout holds more than ${upperBound}.`
+    })
+    .join(' ')
+
 /** The letter before a circle's number on the drawing: one for each kind of ring. */
-const letterOf = (rings: RingPlan, needId: string): string =>
+const letterOf = (rings: Pick<RingPlan, 'needs'>, needId: string): string =>
   String.fromCharCode(
     97 +
       (Math.max(
@@ -125,20 +156,24 @@ const plateTable = (rings: RingPlan, show: Printed): TableBlock => ({
   ])
 })
 
-const centreTable = (mark: string, rings: RingPlan, show: Printed): TableBlock => ({
+/** `99 15/16 in` is the longest figure that three rows abreast have room for. */
+const THREE_ABREAST_MM = 2_540
+
+const centreTable = ({ mark, circles, widthMm, heightMm }: SheetCut, rings: RingPlan, show: Printed): TableBlock => ({
   kind: 'table',
   name: `sheet-${mark}-centres`,
   heading: `Centres on sheet ${mark}`,
-  note: '',
+  note: 'The letter is that of the ring or disc in the first table; its first saw is the one to begin with.',
+  abreast: Math.max(widthMm, heightMm) < THREE_ABREAST_MM ? 3 : 2,
   columns: [
-    { head: '☐', align: 'left', widthMm: 9 },
-    { head: 'Circle', align: 'left', widthMm: 18 },
-    { head: 'Across', align: 'right', widthMm: 36, exactUnit: 'mm' },
-    { head: 'Up', align: 'right', widthMm: 36, exactUnit: 'mm' },
-    { head: 'Outer saw', align: 'right', widthMm: 30, exactUnit: 'mm' },
-    { head: 'Becomes', align: 'left', widthMm: 'rest' }
+    { head: '☐', align: 'left', widthMm: 6.6 },
+    { head: 'Circle', align: 'left', widthMm: 12.2 },
+    { head: 'Across', align: 'right', widthMm: 20, exactUnit: 'mm' },
+    { head: 'Up', align: 'right', widthMm: 20, exactUnit: 'mm' },
+    { head: 'Outer saw', align: 'right', widthMm: 30, exactUnit: 'mm', fileOnly: true },
+    { head: 'Becomes', align: 'left', widthMm: 'rest', fileOnly: true }
   ],
-  rows: (rings.sheets.find((sheet) => sheet.mark === mark)?.circles ?? []).map((ring, index) => [
+  rows: circles.map((ring, index) => [
     TICK,
     cell(`${letterOf(rings, ring.needId)}${index + 1}`, true),
     show.lengthCell(ring.xMm),
@@ -151,7 +186,7 @@ const centreTable = (mark: string, rings: RingPlan, show: Printed): TableBlock =
 const coreTable = (rings: RingPlan, show: Printed): TableBlock => ({
   kind: 'table',
   name: 'cores',
-  heading: 'Cores to keep',
+  heading: 'Cores first: use and keep',
   note: '',
   columns: [
     { head: '☐', align: 'left', widthMm: 9 },

@@ -1,4 +1,5 @@
-import type { CutBar, CutPlan } from '../cutting'
+import { barSource, type CutBar, type CutPlan } from '../cutting'
+import { BAR_SOURCE_NAMES, PIECE_STATE_NAMES } from '../words'
 import { type Drawing, line, rect, type Shape, text } from './drawing'
 import { textWidthMm } from './lettering'
 import type { Printed } from './printed'
@@ -31,22 +32,27 @@ const barShapes = (bar: CutBar, kerfMm: number, topMm: number, factor: number, s
   const yMm = topMm + 5
   const x = (realMm: number): number => LEFT_MM + realMm * factor
   const leftStart = bar.lengthMm - bar.leftoverMm
-  const stock = bar.isOffcut ? 'from the rack' : 'new bar'
+  const stock = BAR_SOURCE_NAMES[barSource(bar)]
   const fate = bar.keep ? 'keep' : 'waste'
   const leftWidth = bar.leftoverMm * factor
+  // What is left is always dimensioned: in its place where the words have room, else beside the bar's own length.
+  const left = bar.leftoverMm > 0 ? `; ${fate} ${show.length(bar.leftoverMm)}` : ''
   const leftWords = fits(leftWidth, `${fate} ${show.length(bar.leftoverMm)}`, fate)
   return [
     text(0, yMm + 5, bar.mark, { sizePt: 12, bold: true }),
-    text(LEFT_MM, yMm - 1.2, `${show.length(bar.lengthMm)}, ${stock}`, { sizePt: 8 }),
+    text(LEFT_MM, yMm - 1.2, `${show.length(bar.lengthMm)}, ${stock}${left}`, { sizePt: 8 }),
     rect(LEFT_MM, yMm, bar.lengthMm * factor, BAR_MM, 'hidden', bar.keep ? 'paper' : 'pale'),
     ...(bar.trimMm > 0 ? [rect(LEFT_MM, yMm, Math.max(0.3, bar.trimMm * factor), BAR_MM, 'none', 'dark')] : []),
     ...bar.pieces.flatMap((piece): Shape[] => {
       const width = piece.lengthMm * factor
       const middle = x(piece.startMm) + width / 2
-      const words = fits(width, `${piece.mark}  ·  ${show.length(piece.lengthMm)}`, piece.mark)
+      const isDone = piece.state !== 'planned'
+      const words = isDone
+        ? fits(width, `${piece.mark}  ·  ${PIECE_STATE_NAMES[piece.state]}`, piece.mark)
+        : fits(width, `${piece.mark}  ·  ${show.length(piece.lengthMm)}`, piece.mark)
       return [
-        rect(x(piece.startMm), yMm, width, BAR_MM, 'outline', 'tint'),
-        ...(words === '' ? [] : [text(middle, yMm + 4.7, words, { sizePt: 8.5, bold: true, anchor: 'middle' })]),
+        rect(x(piece.startMm), yMm, width, BAR_MM, isDone ? 'hidden' : 'outline', isDone ? 'paper' : 'tint'),
+        ...(words === '' ? [] : [text(middle, yMm + 4.7, words, { sizePt: 8.5, bold: !isDone, anchor: 'middle' })]),
         kerf(x(piece.startMm + piece.lengthMm), kerfMm * factor, yMm, piece.startMm + piece.lengthMm < bar.lengthMm)
       ]
     }),

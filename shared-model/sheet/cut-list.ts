@@ -1,10 +1,12 @@
-import type { CutPlan, Piece } from '../cutting'
+import { barSource, type CutPlan, type Piece, wholePiece } from '../cutting'
 import type { Design, Workshop } from '../design'
 import type { Plan } from '../plan'
+import { BAR_SOURCE_NAMES } from '../words'
 import { cutBars } from './cut-bars'
 import { profileName } from './named'
 import { cell, count, type Printed, TICK } from './printed'
 import type { Block, SheetSection, TableBlock } from './sheet-data'
+import { SAME_LENGTH_MM } from './the-rest'
 
 /** The saw's pages: bars to scale, stops, pieces in cutting order, what goes back on the rack. */
 export const cutList = (plan: Plan, design: Design, workshop: Workshop, show: Printed): SheetSection => ({
@@ -66,7 +68,7 @@ const profileBlocks = (cuts: CutPlan, plan: Plan, design: Design, show: Printed)
   ]
 }
 
-const markOf = (pieces: readonly Piece[], id: string): string => pieces.find((piece) => piece.id === id)?.mark ?? id
+const markOf = (pieces: readonly Piece[], id: string): string => wholePiece(pieces, id)?.mark ?? id
 
 const stopTable = (cuts: CutPlan, name: string, show: Printed): TableBlock => ({
   kind: 'table',
@@ -83,7 +85,7 @@ const stopTable = (cuts: CutPlan, name: string, show: Printed): TableBlock => ({
   rows: cuts.stopSettingsMm.map((stopMm, index) => {
     const same = cuts.bars
       .flatMap((bar) => bar.pieces)
-      .filter((piece) => Math.abs(piece.lengthMm - stopMm) < SAME_LENGTH_MM)
+      .filter(({ lengthMm, state }) => state === 'planned' && Math.abs(lengthMm - stopMm) < SAME_LENGTH_MM)
     return [
       TICK,
       cell(`${index + 1}`),
@@ -94,11 +96,10 @@ const stopTable = (cuts: CutPlan, name: string, show: Printed): TableBlock => ({
   })
 })
 
-/** Pieces are set on the graduation before they are planned, so equal ones differ by arithmetic only. */
-const SAME_LENGTH_MM = 0.001
-
 const pieceTable = (cuts: CutPlan, plan: Plan, name: string, show: Printed): TableBlock => {
-  const rows = cuts.bars.flatMap((bar) => bar.pieces.map((piece) => ({ bar, piece })))
+  const rows = cuts.bars.flatMap((bar) =>
+    bar.pieces.filter(({ state }) => state === 'planned').map((piece) => ({ bar, piece }))
+  )
   return {
     kind: 'table',
     name: 'cuts',
@@ -126,7 +127,7 @@ const pieceTable = (cuts: CutPlan, plan: Plan, name: string, show: Printed): Tab
 }
 
 const channelOf = (plan: Plan, pieceId: string): string => {
-  const piece = plan.pieces.find(({ id }) => id === pieceId)
+  const piece = wholePiece(plan.pieces, pieceId)
   const channel = plan.channels.find(({ channelId }) => channelId === piece?.channelId)
   return channel === undefined ? '' : `Channel ${channel.mark}`
 }
@@ -149,10 +150,10 @@ const barTable = (cuts: CutPlan, name: string, show: Printed): TableBlock => ({
   rows: cuts.bars.map((bar) => [
     TICK,
     cell(bar.mark, true),
-    cell(bar.isOffcut ? 'rack' : 'new bar'),
+    cell(BAR_SOURCE_NAMES[barSource(bar)]),
     show.lengthCell(bar.lengthMm),
-    count(bar.pieces.length),
-    count(bar.cuts),
+    count(bar.pieces.filter(({ state }) => state === 'planned').length),
+    count(bar.cuts - bar.pieces.filter(({ state }) => state !== 'planned').length),
     show.lengthCell(bar.leftoverMm, bar.keep),
     cell(bar.keep ? 'back on the rack' : 'waste', bar.keep)
   ])

@@ -1,11 +1,14 @@
 import { circle, line, point, polygon, type Shape, text } from './drawing'
 import { capHeightMm, textWidthMm } from './lettering'
+import { spreadAlong } from './spread-along'
 
 const ARROW_MM = 2.2
 const SIZE_PT = 8.5
 /** Gap between an object and its extension line, and what the line passes the dimension line by (ISO 129-1). */
 const GAP_MM = 1
 const PAST_MM = 1.5
+/** Figures of running dimensions stand no farther to the right: the sheet's drawings are 182 mm wide. */
+const MOST_X_MM = 180
 
 const arrow = (xMm: number, yMm: number, dxMm: number, dyMm: number): Shape => {
   const half = 0.38
@@ -92,23 +95,29 @@ export const runningDimensions = (
   originXMm: number,
   yMm: number,
   objectYMm: number,
-  marks: readonly RunningMark[]
+  marks: readonly RunningMark[],
+  /** Whether the line begins at the origin itself, not at a break in a long piece. */
+  atOrigin = true
 ): Shape[] => {
-  const least = capHeightMm(SIZE_PT) + 1.1
-  const placed: number[] = []
-  for (const mark of marks) {
-    const before = placed[placed.length - 1]
-    placed.push(before === undefined ? mark.xMm : Math.max(mark.xMm, before + least))
-  }
+  const halfMm = capHeightMm(SIZE_PT) / 2
+  const placed = spreadAlong(
+    marks.map(({ xMm }) => ({ atMm: xMm, halfMm })),
+    1.1,
+    MOST_X_MM
+  )
   const last = marks[marks.length - 1]
   const bendY = yMm + PAST_MM
   const textY = bendY + 2.6
   return [
-    circle(originXMm, yMm, 0.9, 'thin', 'paper'),
-    line(originXMm + 0.9, yMm, last === undefined ? originXMm + 3 : last.xMm, yMm, 'dimension'),
-    line(originXMm, objectYMm + GAP_MM, originXMm, yMm - 0.9, 'dimension'),
-    line(originXMm, yMm + 0.9, originXMm, bendY, 'dimension'),
-    text(originXMm + capHeightMm(SIZE_PT) / 2, bendY + 1, '0', { sizePt: SIZE_PT, anchor: 'end', turned: true }),
+    line(originXMm + (atOrigin ? 0.9 : 0), yMm, last === undefined ? originXMm + 3 : last.xMm, yMm, 'dimension'),
+    ...(atOrigin
+      ? [
+          circle(originXMm, yMm, 0.9, 'thin', 'paper'),
+          line(originXMm, objectYMm + GAP_MM, originXMm, yMm - 0.9, 'dimension'),
+          line(originXMm, yMm + 0.9, originXMm, bendY, 'dimension'),
+          text(originXMm + capHeightMm(SIZE_PT) / 2, bendY + 1, '0', { sizePt: SIZE_PT, anchor: 'end', turned: true })
+        ]
+      : []),
     ...marks.flatMap((mark, index): Shape[] => {
       const atX = placed[index] ?? mark.xMm
       return [

@@ -1,8 +1,8 @@
 import type { DrillRow } from '../bench'
 import type { Design } from '../design'
 import type { Plan } from '../plan'
-import { channelDrawing } from './channel-drawing'
-import { type Built, closureName } from './named'
+import { channelDrawings } from './channel-drawing'
+import { type Built, closureName, openedAt } from './named'
 import { cell, type Printed, TICK } from './printed'
 import type { Block, Cell, SheetSection, TableBlock } from './sheet-data'
 
@@ -11,29 +11,25 @@ export const drillSheets = (plan: Plan, design: Design, built: readonly Built[],
   part: 'drilling',
   number: '3',
   heading: 'Drill sheets',
-  startsPage: true,
+  startsPage: false,
   blocks: [
     {
       kind: 'text',
       heading: '',
       strong: false,
       paragraphs: [
-        `Measure every hole from the datum end, never from the hole before. ${design.quantity === 1 ? '' : `Drill ${design.quantity} of each channel alike. `}` +
-          `Centres on the upper face lie on the centre line unless a height is given. ${roundingWords(plan.bench.holes, show)}`
+        `Measure every hole from the datum end, never from the hole before. ${design.quantity === 1 || plan.rest !== null ? '' : `Drill ${design.quantity} of each channel alike. `}` +
+          `Centres on the upper face lie on the centre line unless a height is given. ${roundingWords(plan.bench.holes, show)}`,
+        ...(built.some(({ profile }) => profile.shape === 'trunking')
+          ? [
+              'The upper face of trunking is its lid: cut the lid with its body, clip it on, and drill the two together.'
+            ]
+          : [])
       ]
     },
-    ...built.flatMap((one): Block[] => channelBlocks(one, holesOf(plan, one), design, show))
+    ...built.flatMap((one): Block[] => channelBlocks(one, openedAt(plan, one), design, show, leftWords(plan, one)))
   ]
 })
-
-const holesOf = (plan: Plan, one: Built): readonly DrillRow[] => {
-  const seen = new Set<string>()
-  return plan.bench.holes.filter((hole) => {
-    if (hole.channelId !== one.channel.id || seen.has(hole.holeId)) return false
-    seen.add(hole.holeId)
-    return true
-  })
-}
 
 /** The saws of one centre in their order; a hole without a saw is drilled with a twist drill. */
 const sawWords = (hole: DrillRow): string =>
@@ -42,23 +38,43 @@ const sawWords = (hole: DrillRow): string =>
 const roundingWords = (holes: readonly DrillRow[], show: Printed): string => {
   const most = Math.max(0, ...holes.map((hole) => Math.abs(hole.roundingMm)))
   const text = show.units === 'in' ? `${show.decimal(most / 25.4, 3)} in` : `${show.decimal(most, 2)} mm`
-  return `Distances are rounded each on its own; the largest rounding on these sheets is ${text}.`
+  return most < 0.0005
+    ? 'Each distance is printed exactly.'
+    : `Each distance is rounded on its own, by ${text} at the most.`
 }
 
-const channelBlocks = (one: Built, holes: readonly DrillRow[], design: Design, show: Printed): Block[] => {
+/** Which pieces of this channel are still to be drilled, once the bench has begun. */
+const leftWords = (plan: Plan, { channel }: Built): string => {
+  const { rest } = plan
+  if (rest === null) return ''
+  const left = plan.pieces.filter(({ id, channelId }) => channelId === channel.id && rest.toDrill.includes(id))
+  return ` Still to drill: ${left.map(({ mark }) => mark).join(', ')}.`
+}
+
+const channelBlocks = (
+  one: Built,
+  holes: readonly DrillRow[],
+  design: Design,
+  show: Printed,
+  left: string
+): Block[] => {
   const { channel, plan, profile, cutLengthMm } = one
-  const drawing = channelDrawing(one, holes, show)
+  const drawings = channelDrawings(one, holes, show)
   const name = channel.name === '' ? '' : `: ${channel.name}`
   return [
-    {
-      kind: 'figure',
-      startsPage: false,
-      heading: `Channel ${plan.mark}${name}`,
-      caption:
-        `Scale ${drawing.scale}. ${profile.name}, cut ${show.length(cutLengthMm)}. ` +
-        `Datum end: ${closureName(design, channel.datumClosureId)}; far end: ${closureName(design, channel.farClosureId)}.`,
-      drawing
-    },
+    ...drawings.map(
+      (drawing, index): Block => ({
+        kind: 'figure',
+        startsPage: false,
+        heading: `Channel ${plan.mark}${name}${index === 0 ? '' : ', continued'}`,
+        caption:
+          index < drawings.length - 1
+            ? `Scale ${drawing.scale}.`
+            : `Scale ${drawing.scale}. ${profile.name}, cut ${show.length(cutLengthMm)}. ` +
+              `Datum end: ${closureName(design, channel.datumClosureId)}; far end: ${closureName(design, channel.farClosureId)}.${left}`,
+        drawing
+      })
+    ),
     ...(holes.length === 0 ? [] : [holeTable(plan.mark, plan.layout.section.averageWallMm, holes, show)])
   ]
 }
@@ -73,10 +89,10 @@ const holeTable = (mark: string, wallMm: number, holes: readonly DrillRow[], sho
   columns: [
     { head: '☐', align: 'left', widthMm: 9 },
     { head: 'Hole', align: 'left', widthMm: 14 },
-    { head: 'From datum', align: 'right', widthMm: 29, exactUnit: 'mm' },
-    { head: 'Face', align: 'left', widthMm: 25 },
+    { head: 'From datum', align: 'right', widthMm: 27, exactUnit: 'mm' },
+    { head: 'Face', align: 'left', widthMm: 30 },
     { head: 'Diameter', align: 'right', widthMm: 25, exactUnit: 'mm' },
-    { head: 'Saw, in this order', align: 'left', widthMm: 38 },
+    { head: 'Saw, in this order', align: 'left', widthMm: 36 },
     { head: 'What sits there', align: 'left', widthMm: 'rest' }
   ],
   rows: [...holes]

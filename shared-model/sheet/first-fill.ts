@@ -11,12 +11,12 @@ export const firstFillCard = (plan: Plan, design: Design, built: readonly Built[
   part: 'first-fill',
   number: '9',
   heading: 'First fill',
-  startsPage: true,
+  startsPage: false,
   blocks: [
     { kind: 'facts', heading: '', columns: 3, facts: fillFacts(plan, design, show) },
     ...feedBlocks(plan, show),
     fillTable(built, show),
-    ...built.map((one): Block => stageTable(one, show)),
+    stageTable(built, show),
     ...drawDownBlocks(plan, built, show)
   ]
 })
@@ -105,28 +105,43 @@ const fillTable = (built: readonly Built[], show: Printed): TableBlock => ({
 /** A level as a distance down from the top of the upper face, as the fill line is marked. */
 export const belowTop = (water: ChannelWater, levelMm: number): number => water.fromTopMm + water.levelMm - levelMm
 
-const stageTable = ({ plan }: Built, show: Printed): TableBlock => ({
-  kind: 'table',
-  name: `stages-channel-${plan.mark}`,
-  heading: `Levels by stage, channel ${plan.mark}`,
-  note: 'The line keeps the gap wanted; a minus before a gap: the cup stands that deep in the solution.',
-  columns: [
-    { head: 'Stage', align: 'left', widthMm: 26 },
-    { head: 'Gap wanted', align: 'right', widthMm: 30, exactUnit: 'mm' },
-    { head: 'Gap', align: 'right', widthMm: 30, exactUnit: 'mm' },
-    { head: 'Line below top', align: 'right', widthMm: 32, exactUnit: 'mm' },
-    { head: 'Solution', align: 'right', widthMm: 28, exactUnit: 'L' },
-    { head: 'Can be set', align: 'left', widthMm: 'rest' }
-  ],
-  rows: plan.water.stages.map((stage) => [
-    cell(STAGE_NAMES[stage.stage], true),
-    show.lengthCell(stage.wantedGapMm),
-    show.lengthCell(stage.gapMm),
-    show.lengthCell(belowTop(plan.water, stage.safeLevelMm)),
-    { text: show.volume(stage.litres), exact: stage.litres },
-    cell(stage.reachable ? 'yes' : 'not with these cups')
-  ])
-})
+/** The lines of each stage; channels of which the same holds stand together. */
+const stageTable = (built: readonly Built[], show: Printed): TableBlock => {
+  const kinds = new Map<string, { readonly marks: string[]; readonly one: Built }>()
+  for (const one of built) {
+    const { water } = one.plan
+    const key = JSON.stringify([water.fromTopMm, water.stages])
+    const kind = kinds.get(key) ?? { marks: [], one }
+    kind.marks.push(one.plan.mark)
+    kinds.set(key, kind)
+  }
+  return {
+    kind: 'table',
+    name: 'stages',
+    heading: 'Levels by stage',
+    note: 'The line keeps the gap wanted; a minus before a gap: the cup stands that deep in the solution.',
+    columns: [
+      { head: 'Channel', align: 'left', widthMm: 24 },
+      { head: 'Stage', align: 'left', widthMm: 24 },
+      { head: 'Gap wanted', align: 'right', widthMm: 25, exactUnit: 'mm' },
+      { head: 'Gap', align: 'right', widthMm: 22, exactUnit: 'mm' },
+      { head: 'Line below top', align: 'right', widthMm: 28, exactUnit: 'mm' },
+      { head: 'Solution', align: 'right', widthMm: 24, exactUnit: 'L' },
+      { head: 'Can be set', align: 'left', widthMm: 'rest' }
+    ],
+    rows: [...kinds.values()].flatMap(({ marks, one: { plan } }) =>
+      plan.water.stages.map((stage) => [
+        cell(marks.join(', '), true),
+        cell(STAGE_NAMES[stage.stage]),
+        show.lengthCell(stage.wantedGapMm),
+        show.lengthCell(stage.gapMm),
+        show.lengthCell(belowTop(plan.water, stage.safeLevelMm), true),
+        { text: show.volume(stage.litres), exact: stage.litres },
+        cell(stage.reachable ? 'yes' : 'not with these cups')
+      ])
+    )
+  }
+}
 
 const drawDownBlocks = (plan: Plan, built: readonly Built[], show: Printed): Block[] => {
   const drawn = built.flatMap(({ plan: channel }) =>

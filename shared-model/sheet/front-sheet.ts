@@ -1,25 +1,28 @@
 import type { Design } from '../design'
 import type { Plan } from '../plan'
-import { SEVERITY_NAMES, wordsFor } from '../words'
+import { findingTable, stopWords } from './finding-table'
 import { type Built, closureName, cropName } from './named'
-import { cell, count, type Printed, TICK } from './printed'
+import { cell, count, type Printed } from './printed'
 import type { Block, SheetSection, TableBlock } from './sheet-data'
 import { sideBySide } from './side-by-side'
 import { sideSection } from './side-section'
 import { sillPicture } from './sill-picture'
+import { restWords } from './the-rest'
 
 /** First sheet: what is built and how many, the sill from above, a section with the fill line, the channels. */
 export const frontSheet = (plan: Plan, design: Design, built: readonly Built[], show: Printed): SheetSection => {
   const picture = sillPicture(plan, design, built, show)
-  const sections = distinctSections(built).map((one) => sideSection(one, plan, design, one.plan.seats[0], show))
-  const cross = pairs(sections).map(
-    (pair, index, all): Block => ({
+  const distinct = distinctSections(built)
+  const room = { toARow: distinct.length === 3 ? 3 : 2, heightMm: distinct.length > 3 ? LOW_MM : SECTION_MM } as const
+  const sections = distinct.map((one) => sideSection(one, plan, design, one.plan.seats[0], show, room))
+  const cross = rowsOf(sections, room.toARow).map(
+    (row, index, all): Block => ({
       kind: 'figure',
       startsPage: false,
       heading: index === 0 ? 'Section, filled for the first time' : '',
       caption:
         index === all.length - 1 ? `Fill line measured down from the top of the channel. ${stageWords(design)}` : '',
-      drawing: sideBySide(pair, 'Sections across the channels')
+      drawing: sideBySide(row, 'Sections across the channels')
     })
   )
   return {
@@ -29,6 +32,10 @@ export const frontSheet = (plan: Plan, design: Design, built: readonly Built[], 
     startsPage: false,
     blocks: [
       { kind: 'title-fields' },
+      ...(plan.rest === null
+        ? []
+        : [{ kind: 'text', heading: '', strong: true, paragraphs: [restWords(plan, design.revision)] } as const]),
+      ...stopWords(plan, show),
       { kind: 'big', figures: bigFigures(plan, design, show) },
       {
         kind: 'figure',
@@ -47,6 +54,10 @@ export const frontSheet = (plan: Plan, design: Design, built: readonly Built[], 
   }
 }
 
+/** One row of sections; two rows are drawn smaller. */
+const SECTION_MM = 62
+const LOW_MM = 40
+
 const bigFigures = (plan: Plan, design: Design, show: Printed) => [
   { name: 'To make', value: `${design.quantity}`, note: design.quantity === 1 ? 'unit' : 'units alike' },
   { name: 'Channels in each', value: `${plan.channels.length}`, note: `${plan.totals.plants} plants` },
@@ -58,8 +69,8 @@ const bigFigures = (plan: Plan, design: Design, show: Printed) => [
   { name: 'Solution', value: show.volume(plan.totals.litres), note: 'to the fill lines' }
 ]
 
-const pairs = <T>(list: readonly T[]): readonly (readonly T[])[] =>
-  list.flatMap((one, index) => (index % 2 === 0 ? [[one, ...list.slice(index + 1, index + 2)]] : []))
+const rowsOf = <T>(list: readonly T[], toARow: number): readonly (readonly T[])[] =>
+  list.flatMap((_, index) => (index % toARow === 0 ? [list.slice(index, index + toARow)] : []))
 
 const stageWords = (design: Design): string => {
   const stage = {
@@ -116,44 +127,3 @@ const ends = (design: Design, datumId: string, farId: string): string =>
   datumId === farId
     ? `2 × ${closureName(design, datumId)}`
     : `${closureName(design, datumId)}; ${closureName(design, farId)}`
-
-const RANK = { stop: 0, warn: 1, note: 2 } as const
-
-/** What the plan has to say about the design, the gravest first; a stop means that it cannot be built as drawn. */
-const findingTable = (plan: Plan, show: Printed): readonly TableBlock[] => {
-  const marks = new Map(plan.channels.map((channel) => [channel.channelId, channel.mark]))
-  const problems = plan.problems.map((problem) => ({
-    severity: 'Not worked out',
-    words: wordsFor(problem, show.say),
-    where: problem.where
-  }))
-  const findings = [...plan.findings]
-    .sort((a, b) => RANK[a.severity] - RANK[b.severity])
-    .map((finding) => ({
-      severity: SEVERITY_NAMES[finding.severity],
-      words: wordsFor(finding, show.say),
-      where: finding.where
-    }))
-  const rows = [...problems, ...findings]
-  if (rows.length === 0) return []
-  return [
-    {
-      kind: 'table',
-      name: 'findings',
-      heading: 'Before you start',
-      note: '',
-      columns: [
-        { head: '☐', align: 'left', widthMm: 9 },
-        { head: '', align: 'left', widthMm: 24 },
-        { head: 'Channel', align: 'left', widthMm: 20 },
-        { head: 'What, and what to do', align: 'left', widthMm: 'rest' }
-      ],
-      rows: rows.map(({ severity, words, where }) => [
-        TICK,
-        cell(severity, true),
-        cell(where?.channelId === undefined ? '' : (marks.get(where.channelId) ?? '')),
-        { text: words.headline, under: words.todo }
-      ])
-    }
-  ]
-}

@@ -11,6 +11,7 @@ export type {
 export { circle, line, point, polygon, rect, text } from './drawing'
 export { fittedText, textWidthMm } from './lettering'
 export type { SheetOptions } from './options'
+export { TICK } from './printed'
 export type {
   BigBlock,
   Block,

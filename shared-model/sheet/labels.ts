@@ -10,6 +10,16 @@ export const labelPage = (design: Design, built: readonly Built[], show: Printed
   heading: 'Labels',
   startsPage: false,
   blocks: [
+    ...(design.quantity === 1
+      ? []
+      : [
+          {
+            kind: 'text',
+            heading: '',
+            strong: false,
+            paragraphs: [`For one unit. Print these labels ${design.quantity} times.`]
+          } as const
+        ]),
     {
       kind: 'labels',
       labels: built.map(({ channel, plan }) => ({

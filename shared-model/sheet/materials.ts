@@ -1,4 +1,4 @@
-import type { BillLine } from '../bill'
+import { type BillLine, shoppingList } from '../bill'
 import type { Plan } from '../plan'
 import { NEED_NAMES } from '../words'
 import { cell, type Printed, TICK } from './printed'
@@ -9,7 +9,7 @@ export const materialPages = (plan: Plan, show: Printed, cost: boolean): SheetSe
   part: 'materials',
   number: '8',
   heading: 'Materials and shopping',
-  startsPage: true,
+  startsPage: false,
   blocks: [
     materialTable(plan, show),
     ...(plan.bill.lines.some((line) => line.packs.length > 0) ? [shoppingTable(plan, show, cost)] : []),
@@ -52,7 +52,7 @@ const materialTable = (plan: Plan, show: Printed): TableBlock => ({
   ],
   rows: plan.bill.lines.map((line) => [
     TICK,
-    { text: line.name, under: NEED_NAMES[line.need] },
+    { text: line.name, ...(NEED_NAMES[line.need] === line.name ? {} : { under: NEED_NAMES[line.need] }) },
     amount(line, line.perUnit, show),
     amount(line, line.needed, show),
     amount(line, line.fromShelf, show),
@@ -64,40 +64,51 @@ const materialTable = (plan: Plan, show: Printed): TableBlock => ({
 const shoppingTable = (plan: Plan, show: Printed, cost: boolean): TableBlock => ({
   kind: 'table',
   name: 'shopping',
-  heading: 'Shopping list',
-  note:
-    plan.bill.missing.length === 0
-      ? ''
-      : `No pack on offer for: ${plan.bill.missing.map((one) => one.name).join(', ')}.`,
+  heading: 'Shopping list by supplier',
+  note: shoppingNote(plan, show, cost),
   columns: [
     { head: '☐', align: 'left', widthMm: 9 },
-    { head: 'Pack', align: 'left', widthMm: 'rest' },
     { head: 'From', align: 'left', widthMm: 40 },
-    { head: 'Packs', align: 'right', widthMm: 18, exactUnit: 'packs' },
+    { head: 'Pack', align: 'left', widthMm: 'rest' },
+    { head: 'Packs', align: 'right', widthMm: 18 },
     ...(cost
       ? [
-          { head: 'Each', align: 'right', widthMm: 28 } as const,
-          { head: 'Together', align: 'right', widthMm: 30 } as const
+          { head: 'Each', align: 'right', widthMm: 28, exactUnit: plan.bill.currency } as const,
+          { head: 'Together', align: 'right', widthMm: 30, exactUnit: plan.bill.currency } as const
         ]
       : [])
   ],
-  rows: plan.bill.lines.flatMap((line) =>
-    line.packs.map((pack) => [
+  rows: shoppingList(plan.bill).flatMap(({ supplier, rows }) =>
+    rows.map((row) => [
       TICK,
-      cell(pack.name),
-      cell(pack.supplier),
-      { text: `${pack.packs}`, exact: pack.packs, strong: true },
-      ...(cost ? [cell(show.money(pack.eachMinor)), cell(show.money(pack.totalMinor))] : [])
+      cell(supplier),
+      // Bars are told apart by their length.
+      cell(row.need === 'stock' ? `${row.name}, ${show.length(row.packSize)}` : row.name),
+      { text: `${row.packs}`, strong: true },
+      ...(cost ? [moneyCell(row.eachMinor, plan, show), moneyCell(row.totalMinor, plan, show)] : [])
     ])
   )
+})
+
+/** What all of it comes to, and what could not be put on the list. */
+const shoppingNote = ({ bill }: Plan, show: Printed, cost: boolean): string => {
+  const totalMinor = shoppingList(bill).reduce((sum, list) => sum + list.totalMinor, 0)
+  const together = cost ? [`All together ${show.money(totalMinor)}.`] : []
+  const missing = bill.missing.map((one) => one.name).join(', ')
+  return [...together, ...(missing === '' ? [] : [`No pack on offer for: ${missing}.`])].join(' ')
+}
+
+/** An amount as it is said, and behind it in units of the currency. */
+const moneyCell = (minor: number, { pricing }: Plan, show: Printed): Cell => ({
+  text: show.money(minor),
+  exact: minor / 10 ** pricing.digits
 })
 
 const costBlocks = (plan: Plan, show: Printed): Block[] => {
   const { cost, ways } = plan.pricing
   if (cost === null) {
-    return [
-      { kind: 'text', heading: 'Cost', strong: false, paragraphs: ['The cost is not known: a price is missing.'] }
-    ]
+    const why = plan.bill.missing.length > 0 ? 'a price is missing' : 'these prices cannot be added up'
+    return [{ kind: 'text', heading: 'Cost', strong: false, paragraphs: [`The cost is not known: ${why}.`] }]
   }
   return [
     {

@@ -1,3 +1,4 @@
+import type { DrillRow } from '../bench'
 import type { Design } from '../design'
 import type { Channel } from '../layout'
 import type { Collar, Cup, HoleSaw, PlantCollar, Riser } from '../parts'
@@ -26,6 +27,16 @@ export const builtChannels = (plan: Plan, design: Design): readonly Built[] =>
     const piece = plan.pieces.find(({ channelId }) => channelId === channel.id)
     return [{ channel, plan: channelPlan, profile, cutLengthMm: piece?.lengthMm ?? channelPlan.layout.cutLengthMm }]
   })
+
+/** A channel's holes, each once however many units are drilled. */
+export const openedAt = (plan: Plan, { channel }: Built): readonly DrillRow[] => {
+  const seen = new Set<string>()
+  return plan.bench.holes.filter(({ channelId, holeId }) => {
+    if (channelId !== channel.id || seen.has(holeId)) return false
+    seen.add(holeId)
+    return true
+  })
+}
 
 export const seatOf = (design: Design, siteId: string, channel: Channel): Seat | undefined => {
   const site = withId(channel.sites, siteId)

@@ -7,6 +7,8 @@ export interface SheetOptions {
   readonly cost: boolean
   /** Batch number for the card and the record; empty: a line to write on. */
   readonly batchNumber: string
+  /** Print what is done already too; else, once the bench has begun, only the rest. */
+  readonly doneToo: boolean
 }
 
-export const WHOLE_SHEET: SheetOptions = { parts: SHEET_PARTS, cost: true, batchNumber: '' }
+export const WHOLE_SHEET: SheetOptions = { parts: SHEET_PARTS, cost: true, batchNumber: '', doneToo: false }

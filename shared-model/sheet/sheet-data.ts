@@ -39,6 +39,7 @@ export interface TitleBlock {
   readonly date: string
   readonly maker: string
   readonly documentType: string
+  /** Empty, with the graduation, on a page without lengths. */
   readonly units: string
   readonly graduation: string
   readonly tolerance: string
@@ -77,6 +78,8 @@ export interface TextBlock {
   readonly strong: boolean
   /** The heading stands at the head of the first paragraph instead of above it. */
   readonly runIn?: boolean
+  /** A card that does not fit on one page is parted above this block. */
+  readonly parts?: boolean
 }
 
 /** Named figures side by side. */
@@ -95,6 +98,8 @@ export interface BigBlock {
 
 export interface Cell {
   readonly text: string
+  /** A bold word before the text. */
+  readonly lead?: string
   /** The figure behind the text, unrounded, in the column's `exactUnit`. */
   readonly exact?: number
   readonly strong?: boolean
@@ -109,6 +114,8 @@ export interface Column {
   readonly widthMm: number | 'rest'
   /** Set where cells carry exact figures: `mm`, `g`, `L`. */
   readonly exactUnit?: string
+  /** In the table's file only: what another table on the page says already. */
+  readonly fileOnly?: boolean
 }
 
 export interface TableBlock {
@@ -119,6 +126,10 @@ export interface TableBlock {
   readonly note: string
   readonly columns: readonly Column[]
   readonly rows: readonly (readonly Cell[])[]
+  /** Rows that stand side by side on paper, read from left to right; one when left out. */
+  readonly abreast?: 2 | 3
+  /** Rows stand close together. */
+  readonly close?: boolean
 }
 
 export interface FigureBlock {
@@ -147,15 +158,18 @@ export interface LabelsBlock {
 }
 
 /**
- * One face of a channel, or a pipe's surface unrolled about its crown, at 1:1: x from the datum end; y across from the
- * centre line (top, bottom), or down from the channel's upper edge (front, back).
+ * One face of a channel at 1:1. On the long faces (a round pipe's: its surface unrolled) x runs from the datum end; y
+ * across from the centre line (top, bottom, pipe), or down from the channel's upper edge (front, back). On an end x runs
+ * up from the underside and y across from the middle. `around` is a band for a pipe: x is arc length from the crown.
  */
 export interface ChannelTemplate {
   readonly channelId: string
   readonly mark: string
   readonly name: string
-  readonly face: 'top' | 'front' | 'back' | 'bottom'
+  readonly face: 'top' | 'front' | 'back' | 'bottom' | 'datum-end' | 'far-end' | 'around'
   readonly wraps: boolean
+  /** Where x begins, as it stands on the line there, and as it follows a distance: `match 220 mm from datum`. */
+  readonly zero: { readonly label: string; readonly from: string }
   readonly lengthMm: number
   readonly fromYMm: number
   readonly toYMm: number

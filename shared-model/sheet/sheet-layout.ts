@@ -10,10 +10,12 @@ const LEFT_MM = 8
 const RIGHT_MM = 28
 const TOP_MM = 3
 const BOTTOM_MM = 13
+/** The centres stand below the sheet on the same page where they can. */
+const TALLEST_MM = 84
 
 /** A sheet to scale with the circles and plates to cut from it; the datum corner is the lower left. */
 export const sheetLayout = (sheet: SheetCut, rings: RingPlan, show: Printed): Drawing => {
-  const scale = scaleThatFits(sheet.widthMm, sheet.heightMm, WIDTH_MM - LEFT_MM - RIGHT_MM, 130)
+  const scale = scaleThatFits(sheet.widthMm, sheet.heightMm, WIDTH_MM - LEFT_MM - RIGHT_MM, TALLEST_MM)
   const k = scale.factor
   const base = TOP_MM + sheet.heightMm * k
   const x = (realMm: number): number => LEFT_MM + realMm * k

@@ -8,9 +8,11 @@ import { type Built, type StackPart, sawOf, seatOf, stackParts } from './named'
 import type { Printed } from './printed'
 import { scaleThatFits } from './scale'
 
-const WIDTH_MM = 91
+/** Two sections to a row, or three: the dimensions then stand closer. */
+const WIDTHS_MM = { 2: 91, 3: 60.6 }
 const LEFT_MM = 22
-const RIGHT_MM = 29
+const RIGHT_MM = 24
+const CLOSE_MM = 20.5
 const TOP_MM = 7
 
 /** A cut across a channel at one plant: wall, solution, what sits in the hole, the fill line and the air gap. */
@@ -19,16 +21,20 @@ export const sideSection = (
   plan: Plan,
   design: Design,
   seatFit: SeatFit | undefined,
-  show: Printed
+  show: Printed,
+  room: { readonly toARow: 2 | 3; readonly heightMm: number }
 ): Drawing => {
+  const widthMm = WIDTHS_MM[room.toARow]
+  const leftMm = room.toARow === 2 ? LEFT_MM : CLOSE_MM
+  const rightMm = room.toARow === 2 ? RIGHT_MM : CLOSE_MM
   const { section } = one.plan.layout
   const wall = section.averageWallMm
   const water = one.plan.water
   const highest = Math.max(section.heightMm - wall, seatFit?.topMm ?? 0) + wall
   const lowest = Math.min(-wall, seatFit?.lowestMm ?? 0, seatFit?.undersideMm ?? 0)
-  const scale = scaleThatFits(section.widthMm, highest - wall - lowest, WIDTH_MM - LEFT_MM - RIGHT_MM, 62)
+  const scale = scaleThatFits(section.widthMm, highest - wall - lowest, widthMm - leftMm - rightMm, room.heightMm)
   const k = scale.factor
-  const middle = LEFT_MM + (WIDTH_MM - LEFT_MM - RIGHT_MM) / 2
+  const middle = leftMm + (widthMm - leftMm - rightMm) / 2
   const y = (aboveFloorMm: number): number => TOP_MM + (highest - wall - aboveFloorMm) * k
   const halfWidth = (section.widthMm / 2) * k
   const levelY = y(water.levelMm)
@@ -38,7 +44,7 @@ export const sideSection = (
   const gapMm = site?.gapMm ?? water.leastGapMm
   const underside = seatFit?.undersideMm
   return {
-    widthMm: WIDTH_MM,
+    widthMm,
     heightMm: baseY + 9,
     scale: scale.name,
     alt: `Section across channel ${one.plan.mark}`,
@@ -60,7 +66,7 @@ export const sideSection = (
       ...uprightDimension(
         topY,
         levelY,
-        middle - halfWidth - 6,
+        middle - halfWidth - 4.6,
         middle - halfWidth,
         show.length(water.fromTopMm),
         'fill line'
@@ -70,10 +76,10 @@ export const sideSection = (
         : uprightDimension(
             y(underside),
             y(site?.levelMm ?? water.levelMm),
-            middle + halfWidth + 9,
+            middle + halfWidth + (room.toARow === 2 ? 9 : 7),
             middle + halfWidth + 3,
             show.length(Math.abs(gapMm)),
-            gapMm < 0 ? 'in solution' : 'air gap'
+            gapMm < 0 ? 'dips in' : 'air gap'
           )),
       text(middle, baseY + 7, `Channel ${one.plan.mark}, ${scale.name}`, { sizePt: 8.5, anchor: 'middle' })
     ]

@@ -20,22 +20,30 @@ const TALLEST_MM = 78
 /** The sill from above, room side below and glass above, its channels numbered and their datum ends marked. */
 export const sillPicture = (plan: Plan, design: Design, built: readonly Built[], show: Printed): Drawing => {
   const { lengthMm, depthMm } = plan.sill
-  const scale = scaleThatFits(lengthMm, depthMm, ROOM_WIDTH_MM - LEFT_MM - RIGHT_MM, TALLEST_MM)
+  const past = channelsPast(built, lengthMm, depthMm)
+  const scale = scaleThatFits(
+    past.leftMm + lengthMm + past.rightMm,
+    past.backMm + depthMm + past.frontMm,
+    ROOM_WIDTH_MM - LEFT_MM - RIGHT_MM,
+    TALLEST_MM
+  )
   const paperLength = lengthMm * scale.factor
   const paperDepth = depthMm * scale.factor
-  const x = (realMm: number): number => LEFT_MM + realMm * scale.factor
+  const x = (realMm: number): number => LEFT_MM + (past.leftMm + realMm) * scale.factor
   const over = leavesOver(built, depthMm)
-  const topMm = TOP_MM + Math.min(MOST_LEAF_MM, over.backMm * scale.factor)
-  const frontMm = Math.min(MOST_LEAF_MM, over.frontMm * scale.factor)
+  const topMm = TOP_MM + Math.max(past.backMm * scale.factor, Math.min(MOST_LEAF_MM, over.backMm * scale.factor))
+  const frontMm = Math.max(past.frontMm * scale.factor, Math.min(MOST_LEAF_MM, over.frontMm * scale.factor))
   const y = (realMm: number): number => topMm + (depthMm - realMm) * scale.factor
   const left = x(0)
   const right = x(lengthMm)
+  const rightmost = x(lengthMm + past.rightMm)
   const front = y(0)
+  const heightMm = topMm + paperDepth + frontMm + BOTTOM_MM
   const shapes: Shape[] = [
     rect(left, topMm - 2.4, paperLength, 2.4, 'thin', 'tint'),
-    text(right + 2, topMm + 1, 'glass', { sizePt: 8.5 }),
+    text(rightmost + 2, topMm + 1, 'glass', { sizePt: 8.5 }),
     rect(left, topMm, paperLength, paperDepth, 'outline', 'pale'),
-    text(right + 2, front, 'room', { sizePt: 8.5 }),
+    text(rightmost + 2, front, 'room', { sizePt: 8.5 }),
     ...built.flatMap(({ plan: channel }) => canopies(channel.layout.canopies, x, y, scale.factor)),
     ...built.flatMap((one) => channelFromAbove(one, x, y, scale.factor)),
     ...design.sill.obstacles.flatMap((obstacle): Shape[] => [
@@ -49,16 +57,31 @@ export const sillPicture = (plan: Plan, design: Design, built: readonly Built[],
       ),
       text(x(obstacle.xMm) + 1, y(obstacle.yMm + obstacle.depthMm) + 3.6, obstacle.name, { sizePt: 8 })
     ]),
-    ...pinnedShapes(plan, design, x, y, right, show),
+    ...pinnedShapes(plan, design, x, y, { widthMm: ROOM_WIDTH_MM, heightMm, sillRightMm: right }, show),
     ...levelDimension(left, right, front + frontMm + 9, front, show.length(lengthMm)),
-    ...uprightDimension(topMm, front, right + 16, right + 11.5, show.length(depthMm))
+    ...uprightDimension(topMm, front, rightmost + 16, rightmost + 11.5, show.length(depthMm))
   ]
   return {
     widthMm: ROOM_WIDTH_MM,
-    heightMm: topMm + paperDepth + frontMm + BOTTOM_MM,
+    heightMm,
     scale: scale.name,
     alt: `The sill from above with ${built.length === 1 ? 'one channel' : `${built.length} channels`}`,
     shapes
+  }
+}
+
+/** How far channels stand out over each edge of the sill: a build that does not fit is drawn whole all the same. */
+const channelsPast = (
+  built: readonly Built[],
+  lengthMm: number,
+  depthMm: number
+): Readonly<Record<'leftMm' | 'rightMm' | 'frontMm' | 'backMm', number>> => {
+  const outlines = built.map(({ plan }) => plan.layout.outline)
+  return {
+    leftMm: Math.max(0, ...outlines.map(({ xMm }) => -xMm)),
+    rightMm: Math.max(0, ...outlines.map((area) => area.xMm + area.lengthMm - lengthMm)),
+    frontMm: Math.max(0, ...outlines.map(({ yMm }) => -yMm)),
+    backMm: Math.max(0, ...outlines.map((area) => area.yMm + area.depthMm - depthMm))
   }
 }
 
@@ -93,7 +116,18 @@ const channelFromAbove = ({ channel, plan }: Built, x: Axis, y: Axis, factor: nu
       ...cross(x(hole.xMm), y(hole.yMm), 0.9)
     ]),
     datumFlag(datumX, datumY, channel.heading),
-    ...balloon(datumX, datumY, channel.heading, plan.mark)
+    ...balloon(
+      datumX,
+      datumY,
+      channel.heading,
+      plan.mark,
+      plan.layout.holes.map((hole) => ({
+        xMm: x(hole.xMm),
+        yMm: y(hole.yMm),
+        radiusMm: (hole.diameterMm / 2) * factor
+      })),
+      channel.lengthMm * factor
+    )
   ]
 }
 
@@ -113,12 +147,35 @@ const datumFlag = (xMm: number, yMm: number, heading: number): Shape => {
   return polygon([place(0, 0), place(-2.4, 1.4), place(-2.4, -1.4)], 'none', 'ink')
 }
 
-/** The channel's number, just inside its datum end. */
-const balloon = (xMm: number, yMm: number, heading: number, mark: string): Shape[] => {
+interface PaperHole {
+  readonly xMm: number
+  readonly yMm: number
+  readonly radiusMm: number
+}
+
+/** The channel's number inside its datum end, where it first stands clear of every hole. */
+const balloon = (
+  xMm: number,
+  yMm: number,
+  heading: number,
+  mark: string,
+  holes: readonly PaperHole[],
+  lengthMm: number
+): Shape[] => {
   const turn = (heading * Math.PI) / 180
   const radius = Math.max(2.3, textWidthMm(mark, 9, true) / 2 + 0.7)
-  const centreX = xMm + (radius + 1) * Math.cos(turn)
-  const centreY = yMm - (radius + 1) * Math.sin(turn)
+  const at = (alongMm: number): readonly [number, number] => [
+    xMm + alongMm * Math.cos(turn),
+    yMm - alongMm * Math.sin(turn)
+  ]
+  const clear = (alongMm: number): boolean => {
+    const [centreX, centreY] = at(alongMm)
+    return holes.every((hole) => Math.hypot(hole.xMm - centreX, hole.yMm - centreY) > hole.radiusMm + radius + 0.3)
+  }
+  const first = radius + 1
+  let along = first
+  while (!clear(along) && along + radius < lengthMm) along += 0.5
+  const [centreX, centreY] = at(clear(along) ? along : first)
   return [
     circle(centreX, centreY, radius, 'thin', 'paper'),
     text(centreX, centreY + 1.15, mark, { sizePt: 9, bold: true, anchor: 'middle' })

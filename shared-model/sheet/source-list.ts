@@ -2,7 +2,10 @@ import type { Plan } from '../plan'
 import { source } from '../sources'
 import { GRADE_NAMES } from '../words'
 import { cell } from './printed'
-import type { SheetSection } from './sheet-data'
+import type { Cell, SheetSection } from './sheet-data'
+
+/** What the grower entered has no entry in the register. */
+const OWN_FIGURE: Cell = { text: 'You', under: 'A figure that you measured or entered' }
 
 /** `[3]` for a source's id: its place in the list at the end of the sheet. */
 export type SourceNumbers = (id: string) => string
@@ -34,7 +37,7 @@ export const sourcePages = (ids: readonly string[]): SheetSection => ({
       columns: [
         { head: 'No.', align: 'right', widthMm: 12 },
         { head: 'Body and title', align: 'left', widthMm: 'rest' },
-        { head: 'Year', align: 'left', widthMm: 18 },
+        { head: 'Year', align: 'left', widthMm: 21 },
         { head: 'Where', align: 'left', widthMm: 42 },
         { head: 'Grade', align: 'left', widthMm: 28 }
       ],
@@ -42,10 +45,10 @@ export const sourcePages = (ids: readonly string[]): SheetSection => ({
         const entry = source(id)
         return [
           cell(`${index + 1}`),
-          entry === undefined ? cell(id) : { text: entry.body, under: entry.title },
+          entry === undefined ? OWN_FIGURE : { text: entry.body, under: entry.title },
           cell(entry?.year ?? ''),
           cell(entry?.where ?? ''),
-          cell(entry === undefined ? '' : GRADE_NAMES[entry.grade])
+          cell(GRADE_NAMES[entry?.grade ?? 'measured'])
         ]
       })
     }

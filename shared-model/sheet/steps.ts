@@ -43,10 +43,10 @@ const stepTable = (plan: Plan, show: Printed): TableBlock => {
     columns: [
       { head: '☐', align: 'left', widthMm: 8 },
       { head: 'No.', align: 'right', widthMm: 9 },
-      { head: 'Step', align: 'left', widthMm: 38 },
+      { head: 'Step', align: 'left', widthMm: 36 },
       { head: 'Tool', align: 'left', widthMm: 23 },
-      { head: 'Speed', align: 'right', widthMm: 19 },
-      { head: 'Time', align: 'right', widthMm: 16 },
+      { head: 'Speed', align: 'right', widthMm: 22 },
+      { head: 'Time', align: 'right', widthMm: 21 },
       { head: 'Mind', align: 'left', widthMm: 'rest' }
     ],
     rows: plan.bench.steps.map((step, index) => [
@@ -54,7 +54,7 @@ const stepTable = (plan: Plan, show: Printed): TableBlock => {
       cell(`${index + 1}`),
       { text: OPERATION_NAMES[step.kind], under: detail(step, plan, show) },
       cell(step.toolName === '' ? handWords(step) : step.toolName),
-      cell(step.rpmCeiling === null ? '' : `≤ ${ceilingRpm(step.rpmCeiling)} rpm`),
+      cell(step.rpmCeiling === null ? '' : `≤\u00a0${ceilingRpm(step.rpmCeiling)} rpm`),
       timeCell(step, show),
       cell(cautionWords(step, plan.cautions, printedCautions, show))
     ])
@@ -64,7 +64,8 @@ const stepTable = (plan: Plan, show: Printed): TableBlock => {
 /** A ceiling is printed on a round figure, never above it. */
 const ceilingRpm = (rpm: number): number => (rpm < 20 ? Math.floor(rpm) : Math.floor(rpm / 10) * 10)
 
-const handWords = (step: BenchStep): string => (step.machine === 'wait' ? 'wait' : 'by hand')
+const handWords = ({ machine }: BenchStep): string =>
+  machine === 'wait' ? 'wait' : machine === 'drill' ? 'twist drill' : 'by hand'
 
 /** What the step is done to: a piece count and the marks of the pieces it serves, or their number when there are many. */
 const detail = (step: BenchStep, plan: Plan, show: Printed): string => {
@@ -74,7 +75,8 @@ const detail = (step: BenchStep, plan: Plan, show: Printed): string => {
       plan.channels.find((one) => one.channelId === id)?.mark ??
       ''
   )
-  const named = [...new Set(marks.filter((mark) => mark !== ''))]
+  const order = [...plan.channels, ...plan.pieces].map(({ mark }) => mark)
+  const named = [...new Set(marks.filter((mark) => mark !== ''))].sort((a, b) => order.indexOf(a) - order.indexOf(b))
   const onWhat = named.length === 0 || named.length > 8 ? '' : `on ${named.join(', ')}`
   const times = step.count > 1 ? `${step.count} ×` : ''
   const where = step.figures.about === 'sheet' ? 'on sheet' : onWhat

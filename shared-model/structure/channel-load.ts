@@ -2,7 +2,7 @@ import type { Channel, ChannelLayout } from '../layout'
 import { material, thermalGrowth } from '../materials'
 import { failed, ok, type Result } from '../outcome'
 import type { Profile } from '../profile'
-import { basinOf, type ChannelWater, type WaterPlan } from '../reservoir'
+import { basinOf, type ChannelWater, DEFAULT_MEDIUM_G_PER_L, type WaterPlan } from '../reservoir'
 import { mm } from '../units'
 import { newtonsPerMm } from './beam'
 import { channelFeet } from './channel-feet'
@@ -31,11 +31,12 @@ export function channelLoad(input: LoadInput): Result<LoadedChannel, StructurePr
       where: { channelId: channel.id }
     })
   }
-  const basin = basinOf(channel, layout, fits, sill)
+  const basin = input.basin ?? basinOf(channel, layout, fits, sill)
   const masses = channelMasses(channel, layout, fits, index, {
     litres: channelWater.litres,
     levelMm: channelWater.levelMm,
     celsius: water.celsius,
+    mediumGPerL: water.mediumGPerL ?? DEFAULT_MEDIUM_G_PER_L,
     basin
   })
   if (!masses.ok) return masses

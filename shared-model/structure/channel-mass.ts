@@ -1,10 +1,11 @@
 import { type Channel, type ChannelLayout, pointOnSill } from '../layout'
 import { material, waterDensity } from '../materials'
 import { failed, ok, type Result } from '../outcome'
+import { type Cup, cupVolume } from '../parts'
 import { massPerMetre } from '../profile'
 import { type Basin, solutionCentre } from '../reservoir'
 import type { PartIndex, SeatFit } from '../seating'
-import { celsius } from '../units'
+import { celsius, MM3_PER_LITRE } from '../units'
 import type { StructureProblem } from './codes'
 import type { MassCentre } from './load'
 
@@ -26,14 +27,21 @@ const PLANT_CENTRE_SHARE = 0.5
 
 /**
  * What a channel weighs empty, filled and grown, and where its mass centre is. Profile by its average wall less its holes,
- * closures as weighed, cups, risers and collars, solution by the density table, plants at full growth.
+ * closures as weighed, cups, risers and collars, solution by the density table, wet medium in the planted cups (whole, also
+ * where it stands in the solution: that errs to the heavy side), plants at full growth, however small they are drawn.
  */
 export function channelMasses(
   channel: Channel,
   layout: ChannelLayout,
   fits: readonly SeatFit[],
   index: PartIndex,
-  water: { readonly litres: number; readonly levelMm: number; readonly celsius: number; readonly basin: Basin }
+  water: {
+    readonly litres: number
+    readonly levelMm: number
+    readonly celsius: number
+    readonly mediumGPerL: number
+    readonly basin: Basin
+  }
 ): Result<ChannelMasses, StructureProblem> {
   const profile = index.profiles.get(channel.profileId)
   const datum = index.closures.get(channel.datumClosureId)
@@ -62,6 +70,13 @@ export function channelMasses(
   const empty = sum.mass()
   const solution = solutionCentre(water.basin, water.levelMm)
   sum.add(water.litres * density.value * 1000, solution.alongMm, floorMm + solution.heightMm)
+  channel.sites.forEach((site, i) => {
+    const fit = fits[i]
+    const cup = fit && site.cropId !== null ? plantCup(fit, index) : undefined
+    if (!fit || !cup) return
+    const mediumG = (cupVolume(cup) / MM3_PER_LITRE) * water.mediumGPerL
+    sum.add(mediumG, site.atMm, floorMm + fit.undersideMm + cup.heightMm / 2)
+  })
   const filled = sum.mass()
   channel.sites.forEach((site, i) => {
     const crop = site.cropId === null ? undefined : index.crops.get(site.cropId)
@@ -70,6 +85,12 @@ export function channelMasses(
     sum.add(crop.grownMassG, site.atMm, topMm + crop.plantHeightMm * PLANT_CENTRE_SHARE)
   })
   return ok({ empty, filled, grown: sum.mass() })
+}
+
+/** The cup the plant grows in. */
+const plantCup = (fit: SeatFit, index: PartIndex): Cup | undefined => {
+  const at = fit.interfaces.findLast((part) => part.kind === 'cup')
+  return at && index.cups.get(at.partId)
 }
 
 /** A channel's mass centre on the sill. */

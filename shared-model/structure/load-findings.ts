@@ -52,12 +52,16 @@ function sagFindings({ channel, channelWater, water }: LoadInput, load: ChannelL
 function supportFindings({ channel, layout }: LoadInput): readonly StructureFinding[] {
   return channel.supports
     .filter((s) => s.atMm < 0 || s.atMm > layout.cutLengthMm)
-    .map((s) => ({
-      code: 'support-off-channel',
-      severity: 'stop',
-      figures: { atMm: s.atMm, lengthMm: layout.cutLengthMm },
-      where: { channelId: channel.id, field: `channels.${channel.id}.supports.${s.id}.atMm` }
-    }))
+    .map((s) => {
+      const field = `channels.${channel.id}.supports.${s.id}.atMm`
+      return {
+        code: 'support-off-channel',
+        severity: 'stop',
+        figures: { atMm: s.atMm, lengthMm: layout.cutLengthMm },
+        where: { channelId: channel.id, field },
+        fix: { field, value: s.atMm < 0 ? 0 : layout.cutLengthMm }
+      }
+    })
 }
 
 function tipFindings(
@@ -104,13 +108,16 @@ function growthFindings({ channel, layout, sill, size }: LoadInput, load: Channe
   const roomMm = (alongSill ? size.lengthMm : size.depthMm) - layout.overallLengthMm
   // A channel that is too long already is told of by the layout.
   if (roomMm < 2 * sill.clearanceMm - 0.01 || load.thermalGrowthMm <= roomMm) return []
+  const field = `channels.${channel.id}.lengthMm`
+  const shorterMm = Math.floor(layout.cutLengthMm - (load.thermalGrowthMm - roomMm))
   return [
     {
       code: 'grows-past-clearance',
       severity: 'warn',
       figures: { growthMm: load.thermalGrowthMm, roomMm },
-      where: { channelId: channel.id, field: `channels.${channel.id}.lengthMm` },
-      source: 'window-warming'
+      where: { channelId: channel.id, field },
+      source: 'window-warming',
+      ...(shorterMm >= 1 ? { fix: { field, value: shorterMm } } : {})
     }
   ]
 }

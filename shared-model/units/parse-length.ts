@@ -36,7 +36,7 @@ export function parseLength(text: string, options: ParseLengthOptions): Reading<
   const least = options.leastMm ?? (options.negative === true ? -MOST_MM : 0)
   const most = options.mostMm ?? MOST_MM
   return value < least || value > most
-    ? unread({ code: 'entry-outside', figures: { text, value, least, most } })
+    ? unread({ code: 'length-outside', figures: { text, valueMm: value, leastMm: least, mostMm: most } })
     : read(mm(value))
 }
 

@@ -21,6 +21,12 @@ export interface UnitsProblemCodes {
     readonly least: number
     readonly most: number
   }
+  readonly 'length-outside': {
+    readonly text: string
+    readonly valueMm: number
+    readonly leastMm: number
+    readonly mostMm: number
+  }
   readonly 'money-too-fine': { readonly text: string; readonly currency: string; readonly digits: number }
   readonly 'currency-unknown': { readonly currency: string }
 }

@@ -15,8 +15,10 @@ export interface AmountShows {
   readonly decimalMark: DecimalMark
 }
 
-/** A decimal with at most so many places, half to even, without trailing zeros. Throws on a value that is not finite. */
+/** A decimal with at most so many places, half to even, without trailing zeros; one beyond exact integers as it stands (`1e+20`). Throws on a value that is not finite. */
 export function showDecimal(value: number, places: number, decimalMark: DecimalMark): string {
+  if (Number.isFinite(value) && Math.abs(value) * 10 ** places >= Number.MAX_SAFE_INTEGER)
+    return String(value).replace('.', decimalMark)
   const scaled = roundRatio(multiplyByTen(value, places), 'half-even')
   const digits = String(Math.abs(scaled)).padStart(places + 1, '0')
   const whole = digits.slice(0, digits.length - places)

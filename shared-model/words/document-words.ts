@@ -27,6 +27,8 @@ export const UNITS_WORDS: Wording<UnitsProblemCodes> = {
   'entry-negative': ({ text }) => put(`“${text}” is below nothing`, 'Enter a figure that is not negative.'),
   'entry-outside': ({ text, least, most }, say) =>
     put(`“${text}” is out of range`, `It must be ${say.number(least)} to ${say.number(most)}.`),
+  'length-outside': ({ text, leastMm, mostMm }, say) =>
+    put(`“${text}” is out of range`, `It must be ${say.fine(leastMm)} to ${say.fine(mostMm)}.`),
   'money-too-fine': ({ text, currency, digits }) =>
     put(`“${text}” is finer than ${currency} goes`, `Use at most ${counted(digits, 'decimal')}.`),
   'currency-unknown': ({ currency }) => put(`The currency ${currency} is not known`, 'Use its three-letter code.')
@@ -105,18 +107,22 @@ export const DESIGN_WORDS: Wording<DesignProblemCodes> = {
     ),
   'schema-unknown': ({ found, known }) =>
     put('The file does not say what it is', `Its schema is ${found}; expected 1 to ${known}.`),
-  'field-missing': ({ field, wanted }) => put(`${place(field)} is missing`, `Expected: ${wanted}.`),
-  'field-wrong-type': ({ field, wanted, got }) =>
+  'field-missing': ({ field, wanted, ...limits }, say) =>
+    put(`${place(field)} is missing`, `Expected: ${wanted}${from(limits, say)}.`),
+  'field-wrong-type': ({ field, wanted, got, ...limits }, say) =>
     put(
       field === '' ? 'The document is not one' : `${place(field)} is not what it should be`,
-      `Expected ${wanted}, found ${got}.`
+      `Expected ${wanted}${from(limits, say)}, found ${got}.`
     ),
   'field-not-finite': ({ field, least, most }, say) =>
     put(`${place(field)} is not a number`, `It must be ${say.number(least)} to ${say.number(most)}.`),
   'field-out-of-range': ({ field, value, least, most }, say) =>
     put(`${place(field)} is out of range`, within(field, value, least, most, say)),
-  'field-not-whole': ({ field, value }, say) =>
-    put(`${place(field)} must be a whole number`, `It is ${say.number(value, 4)}.`),
+  'field-not-whole': ({ field, value, least, most }, say) =>
+    put(
+      `${place(field)} must be a whole number`,
+      `It is ${say.number(value, 4)}; whole numbers from ${say.number(least)} to ${say.number(most)} will do.`
+    ),
   'field-not-one-of': ({ field, value, allowed }) =>
     put(`${place(field)} is none of the choices`, `Found ${value}; allowed: ${allowed}.`),
   'field-malformed': ({ field, value, wanted }) =>
@@ -134,6 +140,11 @@ export const DESIGN_WORDS: Wording<DesignProblemCodes> = {
     put(`${place(field)} names a ${wanted} that is not there`, `There is no ${id}.`),
   'sizes-disagree': ({ field, value, least, most }, say) =>
     put(`${place(field)} contradicts another size`, within(field, value, least, most, say)),
+  'edit-read-only': ({ document }) =>
+    put(
+      `This ${document} is open for reading only`,
+      `A newer version of the program wrote it. Save a copy, and the copy can be changed.`
+    ),
   'edit-not-found': ({ what, id }) => put(`There is no ${spaced(what)} ${id}`),
   'edit-in-use': ({ what, id, uses }) =>
     put(`${capital(what)} ${id} is in use`, `By ${counted(uses, 'site')}; change those first.`),
@@ -143,10 +154,15 @@ export const DESIGN_WORDS: Wording<DesignProblemCodes> = {
 
 const place = (field: string): string => capital(fieldPlace(field))
 
-/** A value and both its bounds, lengths in the reader's unit. */
+/** A value and both its bounds, lengths in the reader's unit, amounts in money. */
 const within = (field: string, value: number, least: number, most: number, say: Say): string => {
-  const said = field.endsWith('Mm') ? say.fine : (figure: number) => say.number(figure)
+  const plain = (figure: number) => say.number(figure)
+  const said = field.endsWith('Mm') ? say.fine : field.endsWith('Minor') ? say.money : plain
   return `It is ${said(value)}; it must be ${said(least)} to ${said(most)}.`
 }
+
+/** Both bounds of a number that is wanted; nothing where none are known. */
+const from = ({ least, most }: { readonly least?: number; readonly most?: number }, say: Say): string =>
+  least === undefined || most === undefined ? '' : ` from ${say.number(least)} to ${say.number(most)}`
 
 const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1)

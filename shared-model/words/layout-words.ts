@@ -1,6 +1,7 @@
 import type { LayoutFindingCodes, LayoutProblemCodes } from '../layout'
 import type { RangeProblemCodes } from '../outcome'
 import type { ProfileProblemCodes } from '../profile'
+import { materialName } from './names'
 import { counted, put, spaced, type Wording } from './wording'
 
 const fitting = (fits: string): string => (fits === '' ? 'None on hand fits.' : `These fit: ${fits}.`)
@@ -80,14 +81,14 @@ export const LAYOUT_WORDS: Wording<LayoutFindingCodes> = {
       `${counted(pairs, 'pair')}, the worst by ${say.length(overlapMm)} (${say.share(share)} of their reach).`
     ),
   'closure-wrong-material': ({ closure, material, fits }) =>
-    put(`${closure} does not hold on ${spaced(material)}`, fitting(fits)),
+    put(`${closure} does not hold on ${materialName(material)}`, fitting(fits)),
   'closure-wrong-size': ({ closure, sizeMm, profileMm, toleranceMm, fits }, say) =>
     put(
       `${closure} is for another size`,
       `It is made for ${sizeMm} mm, give or take ${say.number(toleranceMm, 1)} mm; the profile is ${profileMm} mm. ${fitting(fits)}`
     ),
   'joint-does-not-hold': ({ closure, joint, material, fits }) =>
-    put(`${spaced(joint)} does not hold ${closure} on ${spaced(material)}`, fitting(fits)),
+    put(`${spaced(joint)} does not hold ${closure} on ${materialName(material)}`, fitting(fits)),
   'no-refill-opening': ({ channel }) =>
     put(
       `${channel || 'This channel'} cannot be refilled without lifting a plant`,

@@ -2,7 +2,8 @@ import type { BenchFindingCodes, BenchProblemCodes } from '../bench'
 import type { BillFindingCodes, BillProblemCodes } from '../bill'
 import type { CuttingFindingCodes, CuttingProblemCodes } from '../cutting'
 import type { RingsFindingCodes, RingsProblemCodes } from '../rings'
-import { counted, put, spaced, type Wording } from './wording'
+import { materialName } from './names'
+import { counted, put, type Wording } from './wording'
 
 type WithoutRange<Codes> = Omit<Codes, 'out-of-range' | 'not-finite'>
 
@@ -29,10 +30,17 @@ export const CUTTING_WORDS: Wording<CuttingFindingCodes> = {
       `The stock does not reach for ${counted(pieces, 'piece')}`,
       `The longest of them is ${say.length(lengthMm)}. Get more bars, or longer ones.`
     ),
-  'pin-refused': ({ mark, bar, why }) =>
+  'pin-refused': ({ mark, why }) =>
     put(
-      `Piece ${mark} cannot stay on bar ${bar}`,
-      why === 'no-room' ? 'There is no room for it there any more.' : 'There is no such bar any more.'
+      `Piece ${mark} cannot stay on the bar that it is pinned to`,
+      why === 'no-room'
+        ? 'There is no room for it there any more. It is cut from another bar; unpin it, or pin it to one with room.'
+        : 'There is no such bar any more. It is cut from another one; unpin it, or pin it to a bar that there is.'
+    ),
+  'cut-otherwise': ({ mark, cutMm, wantedMm }, say) =>
+    put(
+      `Piece ${mark} is cut at another length than the design has now`,
+      `It was cut at ${say.length(cutMm)}; the design says ${say.length(wantedMm)}. Give the channel the length that was cut, or mark the piece as spoiled.`
     ),
   'bars-compared-by-length': ({ unpriced }) =>
     put(
@@ -51,7 +59,7 @@ export const RINGS_WORDS: Wording<RingsFindingCodes> = {
   'sheet-short': ({ name, material, thicknessMm, missing }, say) =>
     put(
       `No sheet for ${missing} × ${name}`,
-      `Add ${spaced(material)} sheet of ${say.fine(thicknessMm)} to the workshop.`
+      `Add ${materialName(material)} sheet of ${say.fine(thicknessMm)} to the workshop.`
     ),
   'sheet-too-small': ({ name, needsMm, largestMm }, say) =>
     put(
@@ -82,7 +90,7 @@ export const BENCH_WORDS: Wording<BenchFindingCodes> = {
     ),
   'speed-common-practice': ({ material, rpm }, say) =>
     put(
-      `No published speed for ${spaced(material)}`,
+      `No published speed for ${materialName(material)}`,
       `Common practice: not above ${say.number(rpm, 0)} turns a minute, and slower as the saw grows.`
     )
 }
@@ -121,8 +129,11 @@ export const BILL_WORDS: Wording<BillFindingCodes> = {
 }
 
 export const BILL_PROBLEM_WORDS: Wording<WithoutRange<BillProblemCodes>> = {
-  'currency-mixed': ({ found, wanted }) =>
-    put(`An offer is in ${found}, the workshop in ${wanted}`, 'Enter the price in the workshop’s own currency.'),
+  'currency-mixed': ({ name, found, wanted }) =>
+    put(
+      `${name === '' ? 'A pack on offer' : name} is priced in ${found}, the workshop in ${wanted}`,
+      `Nothing is priced until all prices are in one currency: enter it in ${wanted}, or take the offer away.`
+    ),
   'packs-too-fine': ({ name, steps, most }) =>
     put(
       `The packs of ${name} are too fine to compare`,

@@ -1,7 +1,7 @@
 import type { OperationKind } from '../bench'
 import type { NeedKind } from '../bill'
 import type { Caution } from '../cautions'
-import type { CutToolKind } from '../cutting'
+import type { barSource, CutToolKind, PieceState } from '../cutting'
 import type { OpeningKind } from '../layout'
 import type { MaterialId } from '../materials'
 import type { Severity } from '../outcome'
@@ -10,6 +10,7 @@ import type { Stage } from '../reservoir'
 import type { Hold } from '../seating'
 import type { Grade } from '../sources'
 import type { Say } from './say'
+import { spaced } from './wording'
 
 type Names<K extends string> = Readonly<Record<K, string>>
 
@@ -23,6 +24,19 @@ export const HOLD_NAMES: Names<Hold> = {
   'stands-on-face': 'stands on the face',
   'drops-through': 'drops through',
   'does-not-enter': 'does not go in'
+}
+
+export const BAR_SOURCE_NAMES: Names<ReturnType<typeof barSource>> = {
+  new: 'new bar',
+  rack: 'from the rack',
+  piece: 'from a spoiled piece'
+}
+
+export const PIECE_STATE_NAMES: Names<PieceState> = {
+  planned: 'to cut',
+  cut: 'cut',
+  drilled: 'cut and drilled',
+  spoiled: 'spoiled'
 }
 
 export const STAGE_NAMES: Names<Stage> = {
@@ -80,6 +94,10 @@ export const MATERIAL_NAMES: Names<MaterialId> = {
   rubber: 'rubber',
   unknown: 'not known'
 }
+
+/** A material's name in a sentence, by its id. */
+export const materialName = (id: string): string =>
+  Object.hasOwn(MATERIAL_NAMES, id) ? MATERIAL_NAMES[id as MaterialId] : spaced(id)
 
 export const GRADE_NAMES: Names<Grade> = {
   published: 'published',

@@ -35,9 +35,9 @@ const TOO_HIGH = {
 export const PRICING_PROBLEM_WORDS: Wording<
   Omit<PricingProblemCodes, 'out-of-range' | 'not-finite' | 'currency-unknown'>
 > = {
-  'no-price': ({ tooHigh, feePercent, marginPercent, mostMarginPercent }, say) =>
+  'no-price': ({ way, tooHigh, feePercent, marginPercent, mostMarginPercent }, say) =>
     put(
-      'No price leaves this margin',
+      way === undefined ? 'No price leaves this margin' : `${way}: no price leaves this margin`,
       `${TOO_HIGH[tooHigh]} Fees ${say.percent(feePercent)}, margin ${say.percent(marginPercent)}; the margin must stay below ${say.percent(mostMarginPercent)}.`
     ),
   'contribution-not-positive': ({ what, contributionMinor }, say) =>

@@ -43,6 +43,11 @@ export const SEATING_WORDS: Wording<SeatingFindingCodes> = {
       `${part} rests on the rounded edge`,
       `Its rim of ${say.fine(rimMm)} is wider than the flat of the face, ${say.fine(flatMm)}.`
     ),
+  'rim-past-face': ({ part, rimMm, faceMm, overMm }, say) =>
+    put(
+      `The rim of ${part} is wider than the channel`,
+      `${say.fine(rimMm)} on a face of ${say.fine(faceMm)}: it stands out ${say.fine(overMm)} on each side and catches. Take a smaller cup or a wider profile.`
+    ),
   'saddle-gap': ({ gapMm, atRimMm }, say) =>
     put(
       'A flat rim on a round pipe leaves a gap',

@@ -27,6 +27,11 @@ export const WATER_WORDS: Wording<ReservoirFindingCodes> = {
       'Spills at the low end',
       `Filled to the line it stands ${say.fine(overMm)} above the bore there. Shim it or fill lower.`
     ),
+  'spills-over-low-side': ({ side, overMm }, say) =>
+    put(
+      `The surface lies against the face along the ${side}`,
+      `The sill falls that way: filled to the line it stands ${say.fine(overMm)} above the bore there. Shim that side or fill lower.`
+    ),
   'seat-leaks-when-brimful': ({ levelMm, faceMm }, say) =>
     put(
       'A seat leaks when it is filled this high',

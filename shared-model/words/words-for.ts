@@ -11,10 +11,12 @@ import {
   RINGS_PROBLEM_WORDS,
   RINGS_WORDS
 } from './making-words'
+import { plainOrderIn } from './plain-order'
 import { PLAN_WORDS } from './plan-words'
 import { PRICING_PROBLEM_WORDS, PRICING_WORDS } from './pricing-words'
 import { type Say, type SayShows, sayIn } from './say'
 import { SEATING_PROBLEM_WORDS, SEATING_WORDS } from './seating-words'
+import { setApart } from './set-apart'
 import { STRUCTURE_PROBLEM_WORDS, STRUCTURE_WORDS } from './structure-words'
 import { WATER_PROBLEM_WORDS, WATER_WORDS } from './water-words'
 import type { Wording, Words } from './wording'
@@ -50,21 +52,28 @@ const PROBLEM_WORDS: Wording<ProblemCodes> = {
   ...DESIGN_WORDS
 }
 
-/** A finding or a problem in plain English: what is the matter, and what to do. */
-export const wordsFor = (about: PlanFinding | PlanProblem, say: Say): Words => {
+/**
+ * A finding or a problem in plain English: what is the matter, and what to do. What was typed, names and entries, goes in as
+ * `typed` gives it: as it is for paper, set apart for a screen.
+ */
+export const wordsFor = (about: PlanFinding | PlanProblem, say: Say, typed = (text: string): string => text): Words => {
   const table: Readonly<Record<string, unknown>> = 'severity' in about ? FINDING_WORDS : PROBLEM_WORDS
   // Code and figures belong together by their type; a table looked up by code alone loses that.
   const wording = table[about.code] as (figures: unknown, say: Say) => Words
-  return wording(about.figures, say)
+  const figures = Object.entries(plainOrderIn(about.figures)).map(([name, figure]: [string, unknown]) => [
+    name,
+    typeof figure === 'string' ? typed(figure) : figure
+  ])
+  return wording(Object.fromEntries(figures), say)
 }
 
-/** A finding as one text, in the shop's units; money in the currency given. */
+/** A finding as one text for a screen, in the shop's units; money in the currency given. */
 export const findingText = (finding: PlanFinding, shows: SayShows, currency = ''): string =>
-  joined(wordsFor(finding, sayIn(shows, currency)))
+  joined(wordsFor(finding, sayIn(shows, currency), setApart))
 
-/** A problem as one text. */
+/** A problem as one text for a screen. */
 export const problemText = (problem: PlanProblem, shows: SayShows = PLAIN, currency = ''): string =>
-  joined(wordsFor(problem, sayIn(shows, currency)))
+  joined(wordsFor(problem, sayIn(shows, currency), setApart))
 
 const PLAIN: SayShows = { units: 'mm', inchGraduation: 16, mmGraduation: 1, decimalMark: '.' }
 

@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { drillOrder } from '../../shared-model/bench/drill-order'
 import type { DrillPiece, DrillWork } from '../../shared-model/bench/drill-work'
+import { leastWalk } from '../../shared-model/bench/least-walk'
 import { bruteForce, changesByForce, follow } from './brute-force'
 
 interface BatchRule {
@@ -65,6 +66,19 @@ const pieces = (tools: number, most: number, alike: number) =>
       })
     )
 
+/** One sheet with two kinds of collars: the outer saw scores, both inner saws go through, the outer finishes each. */
+const SHEET: DrillPiece = {
+  count: 1,
+  waitsFor: [],
+  operations: [
+    { tool: 2, after: [] },
+    { tool: 0, after: [0] },
+    { tool: 2, after: [1] },
+    { tool: 1, after: [0] },
+    { tool: 2, after: [3] }
+  ]
+}
+
 describe('the order of drilling', () => {
   it.each(REFERENCE.batchRule.cases)(
     '$channels channels, $tools tools, change $tool_change_s s, clamping $clamp_s s: $best s',
@@ -120,6 +134,37 @@ describe('the order of drilling', () => {
         else expect(changes * 1000 + mounts).toBe(bruteForce(one, 1000, 1))
       }),
       { seed: SEED, numRuns: 60 }
+    )
+  })
+
+  it('turns to the wider saw twice for two kinds of collars of one sheet, not once for each that it finishes', () => {
+    // 2 scores, 0 and 1 go through, 2 finishes both: three changes, the sheet clamped once.
+    expect(drillOrder(work([SHEET], 1, 30, 20), BUDGET)).toMatchObject({ changes: 3, mounts: 1, leastProven: true })
+  })
+
+  it('keeps a piece clamped over two changes where one more tool on it saves a clamping', () => {
+    // Two channels with four saws, two drills: 0 1, then 1 2, then 2 3. One channel gets all three fittings in one clamping.
+    expect(drillOrder(work([{ ...set(0, 1, 2, 3), count: 2 }], 2), BUDGET)).toMatchObject({ changes: 2, mounts: 3 })
+  })
+
+  it('never holds as proven what trying everything betters, and its walks bound it from below, with sheets and four saws', () => {
+    const cases = fc.record({
+      batch: pieces(4, 2, 2),
+      sheets: fc.integer({ min: 0, max: 1 }),
+      drills: fc.integer({ min: 1, max: 3 }),
+      times: fc.constantFrom([1000, 1], [30, 10], [20, 15], [10, 10], [10, 20])
+    })
+    fc.assert(
+      fc.property(cases, ({ batch, sheets, drills, times: [changeS = 0, mountS = 0] }) => {
+        const one = work(sheets > 0 ? [...batch, SHEET] : batch, drills, changeS, mountS)
+        const order = drillOrder(one, BUDGET)
+        const { changes, mounts } = follow(one, order.cells)
+        const least = bruteForce(one, changeS, mountS)
+        if (order.leastProven) expect(changes * changeS + mounts * mountS).toBe(least)
+        const walked = leastWalk(one, order.leastChanges, Number.POSITIVE_INFINITY, BUDGET)
+        expect(walked.lowerBound).toBeLessThanOrEqual(least + 1e-6)
+      }),
+      { seed: SEED, numRuns: 40 }
     )
   })
 

@@ -1,65 +1,70 @@
-import { DEMOS, type Design } from '../../shared-model/design'
-import { evaluate } from '../../shared-model/plan'
-import { type BenchRow, measure } from './measure'
+import { DEMOS, type Design, editChannels, moveSite, placeChannel, type Workshop } from '../../shared-model/design'
+import { type EvaluateOptions, evaluate, type Plan } from '../../shared-model/plan'
+import { fortyChannels, sixtyChannels } from './large-designs'
+import { type BenchRow, measureWarm } from './measure'
 
 const ON = '2026-11-25'
+const MOVING: EvaluateOptions = { cuts: 'left-out' }
 
 /**
- * Times of a whole evaluation: each demo, and 40 channels with 400 sites. Every run has new channels, as after a move of
- * all of them; the drilling order and the sheet plan stay as long as what they follow from does. Rows `from nothing` keep
- * neither: every run has other times for a tool change and other sheets.
+ * Times of a whole evaluation: each demo, 40 channels with 400 sites, 60 channels with 2,040 sites.
+ *
+ * `from nothing`: both documents are new copies (made before the clock starts), of which no part was seen before, with
+ * other times for a tool change, so that neither part, sheet plan nor drilling order can be kept. `opened again`: new
+ * copies of the same documents, for which the drilling order is known. The rows of one edit are what a hand sees: the edit
+ * itself, checked by the parser, and the plan that follows it, with all that the edit leaves alone kept.
  */
 export const benchEvaluating = (): readonly BenchRow[] =>
   DEMOS.flatMap(({ id, design, workshop }) => {
     const large = fortyChannels(design)
-    let run = 0
-    const fromNothing = (from: Design) => (): number => {
-      run += 1
-      const toolChangeS = workshop.times.toolChangeS + run / 1024
-      const other = { ...workshop, sheets: [...workshop.sheets], times: { ...workshop.times, toolChangeS } }
-      const plan = evaluate(fresh(from), other, ON, { cuts: 'left-out' })
-      return Math.round(plan.totals.litres * 1000) + plan.totals.plants
-    }
-    const plants = (from: Design, cuts?: 'left-out') => (): number => {
-      const plan = evaluate(fresh(from), workshop, ON, cuts === undefined ? {} : { cuts })
-      return Math.round(plan.totals.litres * 1000) + plan.findings.length
-    }
+    const largest = sixtyChannels(design)
     return [
-      measure(`evaluate ${id}, with its cut plan`, plants(design)),
-      measure(`evaluate ${id}, without the cut plan`, plants(design, 'left-out')),
-      measure(`evaluate ${id} drawn out to 40 channels and 400 sites, without the cut plan`, plants(large, 'left-out')),
-      measure(`evaluate ${id} from nothing, without the cut plan`, fromNothing(design)),
-      measure(
-        `evaluate ${id} drawn out to 40 channels and 400 sites from nothing, without the cut plan`,
-        fromNothing(large)
-      )
+      fromNothing(`${id}, from nothing, with its cut plan`, design, workshop, {}),
+      fromNothing(`${id}, from nothing`, design, workshop),
+      fromNothing(`${id}, 40 channels and 400 sites, from nothing`, large, workshop),
+      openedAgain(`${id}, 40 channels and 400 sites, opened again`, large, workshop),
+      oneEdit(`${id}, 40 channels and 400 sites, one channel moved`, large, workshop, moved),
+      fromNothing(`${id}, 60 channels and 2,040 sites, from nothing`, largest, workshop),
+      oneEdit(`${id}, 60 channels and 2,040 sites, one channel moved`, largest, workshop, moved),
+      oneEdit(`${id}, 60 channels and 2,040 sites, one fill line moved`, largest, workshop, filled),
+      oneEdit(`${id}, 60 channels and 2,040 sites, one site moved`, largest, workshop, siteMoved)
     ]
   })
 
-/** The same design with new channels, so that no channel's part kept from an earlier run is found again. */
-const fresh = (design: Design): Design => ({ ...design, channels: design.channels.map((channel) => ({ ...channel })) })
+const sumOf = ({ totals, findings }: Plan): number => Math.round(totals.litres * 1000) + findings.length
 
-/** The demo's channels over and over, ten sites each at their own pitch, on a sill that is long enough. */
-const fortyChannels = (design: Design): Design => ({
-  ...design,
-  sill: { ...design.sill, lengthsMm: [12_000], depthsMm: [5000] },
-  channels: Array.from({ length: 40 }, (_, at) => {
-    const model = design.channels[at % design.channels.length]
-    if (model === undefined) throw new Error('the demo has no channel')
-    const site = model.sites[0]
-    if (site === undefined) throw new Error('the demo channel has no site')
-    const lengthMm = 2400
-    const sites = Array.from({ length: 10 }, (_, i) => ({ ...site, id: `c${at}s${i}`, atMm: 150 + 230 * i }))
-    return {
-      ...model,
-      id: `c${at}`,
-      lengthMm,
-      sites,
-      openings: [],
-      supports: [],
-      xMm: 20 + 2600 * (at % 4),
-      yMm: 60 + 120 * at,
-      heading: 0
+const fromNothing = (name: string, design: Design, workshop: Workshop, options = MOVING): BenchRow =>
+  measureWarm(
+    name,
+    (run) => {
+      const times = { ...workshop.times, toolChangeS: workshop.times.toolChangeS + run / 1024 }
+      return structuredClone({ design, workshop: { ...workshop, times } })
+    },
+    (documents) => sumOf(evaluate(documents.design, documents.workshop, ON, options))
+  )
+
+const openedAgain = (name: string, design: Design, workshop: Workshop): BenchRow =>
+  measureWarm(
+    name,
+    () => structuredClone({ design, workshop }),
+    (documents) => sumOf(evaluate(documents.design, documents.workshop, ON, MOVING))
+  )
+
+type Edit = (design: Design, run: number) => ReturnType<typeof placeChannel>
+
+const moved: Edit = (design, run) => placeChannel(design, 'c20', 20 + (run & 7), 960 + (run & 3))
+const filled: Edit = (design, run) => editChannels(design, ['c20'], { fillShare: 0.6 + (run & 7) / 100 })
+const siteMoved: Edit = (design, run) => moveSite(design, 'c20', 'c20s5', 560 + (run & 7))
+
+const oneEdit = (name: string, design: Design, workshop: Workshop, edit: Edit): BenchRow => {
+  let now = design
+  return measureWarm(
+    name,
+    (run) => run + 1_000,
+    (run) => {
+      const made = edit(now, run)
+      if (made.ok) now = made.value
+      return sumOf(evaluate(now, workshop, ON, MOVING))
     }
-  })
-})
+  )
+}

@@ -13,6 +13,8 @@ export const benchSequencing = (): readonly BenchRow[] => [
   measure('fewest changes: 24 channels, 6 saws, 8 kinds of collars, 3 drills', () => orderOf(3, 0, 0)),
   measure('least time: the same, change 60 s, clamping 20 s, 1 drill', () => orderOf(1, 60, 20)),
   measure('least time: the same, change 20 s, clamping 60 s, 1 drill', () => orderOf(1, 20, 60)),
+  measure('least time: the same, change 60 s, clamping 20 s, 2 drills', () => orderOf(2, 60, 20)),
+  measure('least time: the same, change 60 s, clamping 20 s, 3 drills', () => orderOf(3, 60, 20)),
   measure('bench plan of 24 units of two channels', planOf)
 ]
 

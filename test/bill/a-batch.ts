@@ -12,8 +12,8 @@ export const cuts: BilledCuts = {
       lengthMm: 3048,
       trimMm: 10,
       pieces: [
-        { pieceId: 'c1/1', mark: '1/1', lengthMm: 900, startMm: 10 },
-        { pieceId: 'c1/2', mark: '1/2', lengthMm: 900, startMm: 913 }
+        { pieceId: 'c1/1', mark: '1/1', lengthMm: 900, startMm: 10, state: 'planned' },
+        { pieceId: 'c1/2', mark: '1/2', lengthMm: 900, startMm: 913, state: 'planned' }
       ],
       cuts: 2,
       leftoverMm: 1232,

@@ -1,11 +1,15 @@
-import { chmod, mkdir, mkdtemp, readdir, readFile, rm, truncate, writeFile } from 'node:fs/promises'
+import { spawnSync } from 'node:child_process'
+import { chmod, mkdir, mkdtemp, open, readdir, readFile, rm, truncate, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { runCommand } from '../../main/program'
 import { corpus } from '../designs/documents'
 
 const DESIGN = corpus('kitchen-sill.schema-1.design.json')
+
+const RUN = fileURLToPath(new URL('../../main/launch/run.mjs', import.meta.url))
 
 let folder = ''
 const out: string[] = []
@@ -64,7 +68,13 @@ const INPUTS: readonly (readonly [string, (path: string) => Promise<void>])[] = 
   ['a document nested without end', (path) => writeFile(path, '['.repeat(1_000_000))]
 ]
 
-describe.each(INPUTS)('the commands given %s', (what, make) => {
+/** The system's own tool makes a named pipe where there is one. */
+const pipeIn = async (path: string): Promise<void> => {
+  expect(spawnSync('mkfifo', [path]).status).toBe(0)
+}
+const PIPES: typeof INPUTS = process.platform === 'win32' ? [] : [['a named pipe that nobody writes to', pipeIn]]
+
+describe.each([...INPUTS, ...PIPES])('the commands given %s', (what, make) => {
   const name = 'given.json'
 
   it('plan: exit code 2 and one line that names it', async () => {
@@ -107,6 +117,24 @@ describe('the sheet command', () => {
     expect(await readFile(at('taken'), 'utf8')).toBe('a note')
   })
 
+  // Linux answers for a new name below /proc that its parent is missing: asked again and again, no end comes of it.
+  it.runIf(process.platform === 'linux').each(['/proc/sheets', '/proc/sheets/kitchen', '/proc/self/sheets'])(
+    'given %s, where no folder can be made: exit code 2 and one line that names it, soon',
+    async (wanted) => {
+      await writeFile(at('design.json'), DESIGN)
+      expect(await refused('sheet', [at('design.json'), '--out', wanted])).toContain(wanted)
+    }
+  )
+
+  it('makes the folders that are missing, and takes them away again when the sheet cannot be written', async () => {
+    await writeFile(at('design.json'), DESIGN)
+    expect(await runCommand('sheet', [at('design.json'), '--out', at('new/sheets')])).toBeLessThan(2)
+    expect((await readdir(at('new/sheets'))).length).toBeGreaterThan(3)
+    out.length = 0
+    expect(await refused('sheet', [at('design.json'), '--out', at(`other/${'x'.repeat(300)}`)])).toContain('--out')
+    expect((await readdir(folder)).sort()).toEqual(['design.json', 'new'])
+  })
+
   it('given a folder it may not write in: exit code 2, one line that names it, nothing left behind', async () => {
     const locked = at('locked')
     await mkdir(locked)
@@ -121,6 +149,97 @@ describe('the sheet command', () => {
     })
     expect(await readdir(locked)).toEqual([])
   })
+})
+
+describe('the sheet command that cannot finish', () => {
+  it('leaves the folder as it was when one of its files cannot take its place', async () => {
+    await writeFile(at('design.json'), DESIGN)
+    const sheets = at('sheets')
+    expect(await runCommand('sheet', [at('design.json'), '--out', sheets])).toBeLessThan(2)
+    const names = (await readdir(sheets)).sort()
+    const last = names.filter((name) => name.endsWith('.svg')).at(-1) ?? ''
+    // The older sheet stands there, and a folder where the last of its files goes.
+    for (const name of names) await writeFile(join(sheets, name), `older ${name}`)
+    await rm(join(sheets, last))
+    await mkdir(join(sheets, last))
+    out.length = 0
+    expect(await refused('sheet', [at('design.json'), '--out', sheets])).toContain(last)
+    expect((await readdir(sheets)).sort()).toEqual(names)
+    for (const name of names.filter((each) => each !== last))
+      expect(await readFile(join(sheets, name), 'utf8')).toBe(`older ${name}`)
+  })
+
+  it('takes away the folders it made when its files cannot be written', async () => {
+    await writeFile(at('design.json'), DESIGN)
+    const small = at('small')
+    await mkdir(small)
+    // A full file system where one can be mounted; else the kernel's own folder, in which nothing can be made.
+    const full = mount(small)
+    const wanted = full ? join(small, 'new', 'sheets') : '/sys/sheets'
+    try {
+      expect(await refused('sheet', [at('design.json'), '--out', wanted])).toContain(wanted)
+      expect(await readdir(small)).toEqual([])
+    } finally {
+      if (full) spawnSync('umount', [small])
+    }
+    expect((await readdir(folder)).sort()).toEqual(['design.json', 'small'])
+  })
+})
+
+const mount = (where: string): boolean =>
+  spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=64k,mode=777', 'none', where], { stdio: 'ignore' }).status === 0
+
+describe('the commands as the shell starts them', () => {
+  const run = (name: string, ...argv: readonly string[]) =>
+    spawnSync(process.execPath, [RUN, name, ...argv], { encoding: 'utf8', cwd: folder })
+
+  it.each([
+    ['plan', []],
+    ['sheet', ['--out', 'sheets']],
+    ['cutting', []],
+    ['rings', []],
+    ['reference', []]
+  ] as const)('%s ends with exit code 2 and one line of words, nothing on its output', async (name, more) => {
+    const { status, stdout, stderr } = run(name, 'missing.json', ...more)
+    expect([status, stdout]).toEqual([2, ''])
+    expect(stderr).toMatch(/^[^\n]*missing\.json[^\n]*\n$/)
+    expect(stderr).not.toMatch(/ at |Error:|node:/)
+    expect(await readdir(folder)).toEqual([])
+  })
+})
+
+describe('the commands', () => {
+  it.each(['plan', 'sheet', 'cutting', 'rings', 'reference'])(
+    '%s: a name with a line break is told in one line',
+    async (name) => {
+      expect(
+        await refused(name, ['kitchen\n sill.json', '--out', 'sheets'].slice(0, name === 'sheet' ? 3 : 1))
+      ).toContain('kitchen sill.json')
+    }
+  )
+
+  it.each(['plan', 'sheet', 'cutting', 'rings', 'reference'])('%s: an empty name is said to be none', async (name) => {
+    expect(await refused(name, ['', '--out', 'sheets'].slice(0, name === 'sheet' ? 3 : 1))).toMatch(/wanted|missing/)
+  })
+
+  // A file that Linux has for it: every write to it finds the disk full.
+  it.runIf(process.platform === 'linux')(
+    'whose output finds the disk full end with exit code 2 and one line',
+    async () => {
+      await writeFile(at('design.json'), DESIGN)
+      const full = await open('/dev/full', 'w')
+      try {
+        const { status, stderr } = spawnSync(process.execPath, [RUN, 'plan', at('design.json')], {
+          encoding: 'utf8',
+          stdio: ['ignore', full.fd, 'pipe']
+        })
+        expect(status).toBe(2)
+        expect(stderr).toMatch(/^The output cannot be written: ENOSPC[^\n]*\n$/)
+      } finally {
+        await full.close()
+      }
+    }
+  )
 })
 
 async function asNobody(go: () => Promise<void>): Promise<void> {

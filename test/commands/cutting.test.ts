@@ -54,4 +54,32 @@ describe('the cutting command', () => {
     expect(await runCutting([join(folder, 'none')], { out: () => {}, err: (line) => out.push(line) })).toBe(2)
     expect(out).toHaveLength(1)
   })
+
+  it('refuses figures whose sums whole numbers do not hold, and says which field', async () => {
+    const long = '{"stock":[{"length":9007199254740991}],"kerf":5,"demand":[{"length":9007199254740990,"qty":2}]}'
+    expect(await run(long)).toMatchObject({ code: 2, out: [], err: [expect.stringMatching(/stock\[0\]\.length/)] })
+    const many = '{"stock":[{"length":100}],"demand":[{"length":30,"qty":9007199254740991}]}'
+    expect(await run(many)).toMatchObject({ code: 2, out: [], err: [expect.stringMatching(/demand: /)] })
+    // 10⁶ bars of 10¹² each would cost 10¹⁸, more than 2⁵³.
+    const dear = '{"stock":[{"length":1000000000000}],"demand":[{"length":900000000000,"qty":1000000}]}'
+    expect(await run(dear)).toMatchObject({ code: 2, out: [], err: [expect.stringMatching(/stock\[0\]\.cost/)] })
+  })
+
+  it('cuts hundreds of millions of pieces', async () => {
+    // Two pieces to a bar: 2 × (1500 + 3) ≤ 3003 + 3, and a third does not go; 4 × 10⁸ pieces need 2 × 10⁸ bars.
+    const { out } = await run(
+      '{"stock":[{"length":3003,"cost":1}],"kerf":3,"demand":[{"length":1500,"qty":400000000}]}'
+    )
+    expect(JSON.parse(out[0] ?? '')).toMatchObject({ bars: 200_000_000, proven: true, valid: true })
+  })
+
+  it('prints a line for pieces that no bar reaches', async () => {
+    const { code, out } = await run('{"name":"x","stock":[{"length":100}],"demand":[{"length":101,"qty":1}]}')
+    expect(code).toBe(1)
+    expect(JSON.parse(out[0] ?? '')).toMatchObject({ name: 'x', proven: false, valid: false })
+  })
+
+  it('reads a file that begins with a byte order mark', async () => {
+    expect((await run(`\uFEFF${BARS}\r\n`)).code).toBe(0)
+  })
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { checkCertificate, planBars } from '../../shared-model/cutting'
+import { checkCertificate, cutUpTo, NOTHING_AT_BENCH, planBars, spoiled } from '../../shared-model/cutting'
 import { aBar, anOffcut, aPiece, onlyCut, planned, setup } from './a-shop'
 
 const SEED = 77_003
@@ -189,27 +189,18 @@ describe('when the bench disagrees', () => {
   it('what is cut stays, a spoiled piece is cut again from what is left', () => {
     const before = onlyCut({ pieces, stock })
     const first = before.bars[0]
-    if (!first) throw new Error('no bar')
-    const spoiled = first.pieces[0]
-    const cut = onlyCut({
-      pieces,
-      stock,
-      done: [
-        {
-          ...first,
-          profileId: 'gutter',
-          pieces: first.pieces.map((piece) => (piece === spoiled ? { ...piece, pieceId: 'spoiled' } : piece)),
-          closed: false
-        }
-      ]
-    })
+    const [spoiledPiece, good] = first?.pieces ?? []
+    if (!first || !spoiledPiece || !good) throw new Error('no bar with two pieces')
+    const bar = { ...first, profileId: 'gutter' }
+    const { bars: done } = spoiled(cutUpTo(NOTHING_AT_BENCH, bar, good.pieceId), bar, spoiledPiece.pieceId, 0)
+    const cut = onlyCut({ pieces, stock, done })
     const same = cut.bars.find(({ key }) => key === first.key)
     expect(same?.mark).toBe(first.mark)
     expect(same?.pieces.map(({ pieceId, startMm }) => [pieceId, startMm])).toEqual(
-      first.pieces.map(({ pieceId, startMm }) => [pieceId === spoiled?.pieceId ? 'spoiled' : pieceId, startMm])
+      first.pieces.map(({ pieceId, startMm }) => [pieceId, startMm])
     )
-    const cutIds = cut.bars.flatMap((bar) => bar.pieces.map(({ pieceId }) => pieceId))
-    expect(cutIds.sort()).toEqual(['a', 'b', 'c', 'd', 'spoiled'])
+    const planned = cut.bars.flatMap((each) => each.pieces.filter(({ state }) => state !== 'spoiled'))
+    expect(planned.map(({ pieceId }) => pieceId).sort()).toEqual(['a', 'b', 'c', 'd'])
     expect(cut.bars).toHaveLength(3)
   })
 

@@ -18,10 +18,13 @@ import {
   deleteSites,
   type Edited,
   editChannels,
+  editOffer,
   editPlace,
   editStock,
+  inOwnCurrency,
   lockSites,
   matchSites,
+  measureDailyUse,
   mirrorChannels,
   mirrorDesign,
   moveChannels,
@@ -221,6 +224,10 @@ describe('sites', () => {
     expect(positions(done(matchSites(emptied, 'c2', 'c1')), 'c2')).toEqual([125, 375, 625, 875])
     // Pitch 250: moved by 125, and the last place, 1000, would be the far end itself.
     expect(positions(done(staggerSites(emptied, 'c2', 'c1')), 'c2')).toEqual([250, 500, 750])
+    // 800 long: 875 is past its end; 700 long: 625 is 75 from its end, nearer than the 125 that the other keeps.
+    const shorter = (lengthMm: number) => done(resizeChannel(emptied, 'c2', lengthMm, 'far'))
+    expect(positions(done(matchSites(shorter(800), 'c2', 'c1')), 'c2')).toEqual([125, 375, 625])
+    expect(positions(done(matchSites(shorter(700), 'c2', 'c1')), 'c2')).toEqual([125, 375])
   })
 
   it('are added and deleted one by one', () => {
@@ -313,10 +320,34 @@ describe('the rest', () => {
     expect(code(editStock(workshop, 'none', { lengthMm: 1 }))).toBe('edit-not-found')
   })
 
+  it('takes a price that is entered for one in the shop’s own currency, and one that stands only when told to', () => {
+    const workshop = DEMOS[1]?.workshop ?? defaultWorkshop()
+    const [first] = workshop.offers
+    const id = first?.id ?? ''
+    const foreign = done(editOffer(workshop, id, { currency: 'JPY' }))
+    expect(part(foreign.offers, id).currency).toBe('JPY')
+    expect(part(done(setPrice(foreign, 'offers', id, { supplier: 'Pier yard' })).offers, id).currency).toBe('JPY')
+    expect(part(done(setPrice(foreign, 'offers', id, { priceMinor: 4_321 })).offers, id)).not.toHaveProperty('currency')
+    expect(done(inOwnCurrency(foreign, id))).toEqual(workshop)
+    expect(code(inOwnCurrency(foreign, 'none'))).toBe('edit-not-found')
+  })
+
   it('keeps obstacles and the place within the bounds of the parser', () => {
     const vase = { name: 'Vase', xMm: 0, yMm: 0, lengthMm: 100, depthMm: 100, heightMm: 200 }
     expect(done(addObstacle(kitchen, vase)).sill.obstacles).toEqual([{ ...vase, id: 'x1' }])
     expect(code(addObstacle(kitchen, { ...vase, lengthMm: 0 }))).toBe('field-out-of-range')
     expect(code(editPlace(kitchen, { outletDistanceMm: -5 }))).toBe('field-out-of-range')
+  })
+
+  it('keeps what the grower measured that a plant drinks, and refuses what no plant does', () => {
+    const [crop] = kitchen.crops
+    const id = crop?.id ?? ''
+    expect(done(measureDailyUse(kitchen, id, 120)).crops[0]).toMatchObject({
+      dailyUseMl: { least: 120, most: 120 },
+      evidence: { dailyUseMl: { grade: 'measured', source: 'user' } }
+    })
+    expect(done(measureDailyUse(kitchen, id, null)).crops[0]?.dailyUseMl).toBeNull()
+    expect(code(measureDailyUse(kitchen, id, 20_000))).toBe('field-out-of-range')
+    expect(code(measureDailyUse(kitchen, 'gone', 10))).toBe('edit-not-found')
   })
 })

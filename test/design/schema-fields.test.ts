@@ -26,10 +26,16 @@ it('keeps the optional fields of a workshop', () => {
   const { workshop } = market
   const full: Workshop = {
     ...workshop,
-    sheetSetup: { ...workshop.sheetSetup, keepFromMm: 80 },
+    sheetSetup: { ...workshop.sheetSetup, keepFromMm: 80, keptWorthPercent: 40 },
     offers: workshop.offers.map((offer) => ({ ...offer, currency: 'USD' })),
     shelf: [{ need: 'label', partId: '', amount: 12, worthMinor: 160 }],
-    pricing: { ...workshop.pricing, parcel: { ...workshop.pricing.parcel, sideRounding: 'up' } }
+    pricing: {
+      ...workshop.pricing,
+      buyingTax: { percent: 19, reclaimed: true },
+      workHoursADay: 6,
+      ways: workshop.pricing.ways.map((way) => ({ ...way, postPerUnitS: 240 })),
+      parcel: { ...workshop.pricing.parcel, sideRounding: 'up' }
+    }
   }
   expect(parseWorkshop(full)).toEqual({ ok: true, value: full })
   expect(parseDesign(market.design)).toEqual({ ok: true, value: market.design })

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { CROPS } from '../../shared-model/crops'
+import type { AtBench } from '../../shared-model/cutting'
 import { type Design, defaultWorkshop, newDesign, type Place, type Workshop } from '../../shared-model/design'
 import type { Channel, ServiceOpening, Site, Support } from '../../shared-model/layout'
 import { CATALOGUE } from '../../shared-model/parts'
@@ -95,6 +96,16 @@ const channel = (seatCount: number): fc.Arbitrary<Omit<Channel, 'id'>> =>
       }))
   )
 
+const pieceId = fc
+  .tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 6 }))
+  .map(([channelAt, unit]) => `c${channelAt}.${unit}`)
+const barKey = fc.oneof(
+  fc
+    .tuple(fc.constantFrom(...defaultWorkshop().stock), fc.integer({ min: 1, max: 3 }))
+    .map(([bar, k]) => `${bar.id}#${k}`),
+  fc.constantFrom('off1', 'off2', 'off9', 'off1/1', 'no such bar')
+)
+
 const place: fc.Arbitrary<Place> = fc.record({
   where: fc.constantFrom('inside', 'outside', 'unknown'),
   overPublicWay: fc.constantFrom('yes', 'no', 'unknown'),
@@ -128,6 +139,49 @@ const feed: fc.Arbitrary<Design['water']['feed']> = fc.oneof(
   })
 )
 
+/** What a bench may have settled of any such design: ids that fit its pieces and bars, and some that fit nothing. */
+const atBench: fc.Arbitrary<AtBench> = fc
+  .record({
+    pins: fc.uniqueArray(fc.record({ pieceId, barKey }), { selector: (pin) => pin.pieceId, maxLength: 3 }),
+    bars: fc.uniqueArray(
+      fc.record({
+        key: barKey,
+        profile: fc.constantFrom(...profiles),
+        isOffcut: fc.boolean(),
+        lengthMm: tenths(0, 4_000),
+        trimMm: tenths(0, 30),
+        pieces: fc.uniqueArray(
+          fc.record({ pieceId, lengthMm: tenths(0, 2_500), state: fc.constantFrom('cut', 'drilled', 'spoiled') }),
+          { selector: (piece) => piece.pieceId, maxLength: 3 }
+        ),
+        closed: fc.boolean(),
+        costMinor: fc.option(fc.integer({ min: 0, max: 10_000 }))
+      }),
+      { selector: (bar) => bar.key, maxLength: 3 }
+    )
+  })
+  .map(({ pins, bars }) => {
+    const seen = new Set<string>()
+    // A piece is cut once, unless it is spoiled.
+    const first = (piece: { readonly pieceId: string; readonly state: string }): boolean =>
+      piece.state === 'spoiled' || (!seen.has(piece.pieceId) && seen.add(piece.pieceId).size > 0)
+    return {
+      pins,
+      bars: bars.map(({ profile, lengthMm, ...bar }, k) => ({
+        ...bar,
+        // What was cut from it was there.
+        lengthMm: Math.max(
+          lengthMm,
+          bar.pieces.reduce((sum, piece) => sum + piece.lengthMm, bar.trimMm)
+        ),
+        mark: `Z${k + 1}`,
+        stockId: bar.key.replace(/#\d+$/, ''),
+        profileId: profile.id,
+        pieces: bar.pieces.filter(first).map((piece, at) => ({ ...piece, mark: `${at + 1}` }))
+      }))
+    }
+  })
+
 /** Any design that the parser passes: what a hand could sketch, wise or not. */
 export const anyDesign: fc.Arbitrary<Design> = seats.chain((seatList) =>
   fc
@@ -145,7 +199,8 @@ export const anyDesign: fc.Arbitrary<Design> = seats.chain((seatList) =>
       sourceEc: fc.option(tenths(0, 2)),
       endShare: tenths(0, 1),
       growthShare: tenths(0, 1),
-      quantity: fc.integer({ min: 1, max: 5 })
+      quantity: fc.integer({ min: 1, max: 5 }),
+      bench: fc.option(atBench)
     })
     .map((drawn): Design => {
       const base = newDesign('any', 'Any design')
@@ -173,10 +228,13 @@ export const anyDesign: fc.Arbitrary<Design> = seats.chain((seatList) =>
           endShare: drawn.endShare
         },
         growthShare: drawn.growthShare,
-        quantity: drawn.quantity
+        quantity: drawn.quantity,
+        ...(drawn.bench === null ? {} : { atBench: drawn.bench })
       }
     })
 )
+
+const TIMES = Object.keys(defaultWorkshop().times)
 
 /** A workshop with the usual bars and sheets, some of them priced, and offcuts on the rack. */
 export const anyWorkshop: fc.Arbitrary<Workshop> = fc
@@ -192,7 +250,8 @@ export const anyWorkshop: fc.Arbitrary<Workshop> = fc
     hourlyRateMinor: fc.integer({ min: 0, max: 5_000 }),
     marginPercent: tenths(0, 60),
     feePercent: tenths(0, 50),
-    ways: fc.integer({ min: 0, max: 2 })
+    ways: fc.integer({ min: 0, max: 2 }),
+    measured: fc.option(fc.subarray(TIMES))
   })
   .map((drawn): Workshop => {
     const base = defaultWorkshop({ units: drawn.units }, drawn.units === 'in' ? 'USD' : 'EUR')
@@ -200,6 +259,9 @@ export const anyWorkshop: fc.Arbitrary<Workshop> = fc
     return {
       ...base,
       id: 'any-workshop',
+      ...(drawn.measured === null
+        ? {}
+        : { timesMeasured: Object.fromEntries(drawn.measured.map((time) => [time, '2026-02-03'])) }),
       cutting: {
         ...base.cutting,
         kerfMm: drawn.kerfMm,

@@ -147,11 +147,11 @@ describe('end closures', () => {
     ).toBe('stop')
   })
 
-  test('one on hand that the design does not carry is named, without a change to click', () => {
+  test('the only one on hand that fits is named and one click away, though the design does not carry it', () => {
     const index = { ...INDEX, closures: new Map([['cap', { ...PIPE_CAP, id: 'cap' }]]) }
     const found = withCode({ index, onHand: [{ ...CAP, id: 'shelf-cap', name: 'Shelf plate' }] }, 'closure-wrong-size')
     expect(found?.figures).toMatchObject({ fits: 'Shelf plate' })
-    expect(found?.fix).toBeUndefined()
+    expect(found?.fix?.value).toBe('shelf-cap')
   })
 })
 

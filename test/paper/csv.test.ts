@@ -76,6 +76,7 @@ describe('tables as comma-separated text', () => {
       const rows = readCsv(text)
       expect(rows.length).toBe((tables[index]?.rows.length ?? 0) + 1)
       expect(new Set(rows.map((row) => row.length)).size).toBe(1)
+      expect(text).not.toContain('☐')
     }
   })
 })

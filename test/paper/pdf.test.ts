@@ -21,7 +21,7 @@ describe.each(PAPERS)('a build sheet on %s', (paper) => {
     bytes = await writePdf(docDefinition(demoSheet(paper), { paper, uncompressed: true }))
     raw = Buffer.from(bytes).toString('latin1')
     ;({ sheets, info } = await readPdf(bytes))
-  }, 120_000)
+  })
 
   test('asks viewers for full size, in a version that knows of it (PDF 1.6, ISO 32000-1 table 150)', () => {
     expect(raw.slice(0, 8)).toBe('%PDF-1.7')

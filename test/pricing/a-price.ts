@@ -88,7 +88,7 @@ export const priceInput: PriceInput = {
   currency: 'USD',
   setup,
   bill,
-  work: { setUpS: 1800, runS: 12_600, postingS: 0 },
+  work: { setUpS: 1800, runS: 12_600 },
   tools: [{ toolId: 'saw', name: 'Hole saw', priceMinor: 2400, salvageMinor: 400, lifeUses: 1000, uses: 16 }],
   unit: { sidesMm: [900, 100, 80], massG: 1500 }
 }

@@ -12,8 +12,11 @@ import {
 import { priceInput, setup } from './a-price'
 
 describe('batch ladder', () => {
+  const bars = (count: number) => ({ offerId: 'bar', kind: 'bar', name: 'Pipe', size: 3000, count }) as const
+  const packs = (count: number) => ({ offerId: 'box', kind: 'pack', name: 'Caps', size: 12, count }) as const
   /** Three units from a bar, twelve to a pack; invented. */
   const at = (units: number) => ({
+    bought: [bars(Math.ceil(units / 3)), packs(Math.ceil(units / 12))],
     unitCostMinor: 4000 + Math.round(1000 / units),
     priceMinor: null,
     bars: Math.ceil(units / 3),
@@ -31,6 +34,18 @@ describe('batch ladder', () => {
       [12, 4, true, false],
       [24, 8, true, true]
     ])
+  })
+
+  it('names the bar and the pack that a size opens, and how many more of each', () => {
+    const steps = ladder([12, 24, 25], at)
+    expect(steps.ok && steps.value.map((step) => step.opens)).toEqual([[], [bars(4), packs(1)], [bars(1), packs(1)]])
+  })
+
+  it('names a pack of another size that a larger batch changes to, though fewer packs are bought', () => {
+    const small = { offerId: 'one', kind: 'pack', name: 'One', size: 1, count: 9 } as const
+    const large = { offerId: 'ten', kind: 'pack', name: 'Ten', size: 10, count: 1 } as const
+    const steps = ladder([9, 10], (units) => ({ ...at(units), bought: [units === 9 ? small : large] }))
+    expect(steps.ok && steps.value[1]).toMatchObject({ opens: [large], opensStock: false, opensPack: true })
   })
 
   it('gives the first step before the second is worked out, so that it can be shown and stopped', () => {
@@ -110,6 +125,17 @@ describe('parcel', () => {
     const rules = { threshold: 0, divisor: 16_387.064, sideStep: 25.4, sideRounding: 'nearest', weightStep: 0 } as const
     const billed = billedParcelWeight([215.9, 25.4, 25.4], 0.001, rules)
     expect(billed.ok && billed.value).toBeCloseTo(9, 9)
+  })
+
+  it('does not round to a step finer than its figures can tell', () => {
+    const rules = {
+      threshold: 0,
+      divisor: null,
+      sideStep: 5e-324,
+      sideRounding: 'nearest',
+      weightStep: 5e-324
+    } as const
+    expect(billedParcelWeight([100, 50, 20], 350, rules)).toEqual({ ok: true, value: 350 })
   })
 })
 

@@ -23,6 +23,7 @@ describe('ways of selling side by side', () => {
       shownMinor: 7200,
       taxMinor: 0,
       feesMinor: 0,
+      postingMinor: 0,
       profitMinor: 2892,
       batchProfitMinor: 8568,
       marginShare: 2892 / 7200,
@@ -30,13 +31,65 @@ describe('ways of selling side by side', () => {
       profitPerHourMinor: 2142,
       earningPerHourMinor: 4142,
       breakEvenUnits: 2,
+      // The stall fee alone: 30.00 / 28.92 is over one.
+      feeBreakEvenUnits: 2,
+      // A batch of four costs 172.32 - 0.32 wear and the stall 30.00; with the saw's 20.00 that is 222.00, four bring 288.00:
+      // three do not. A second batch takes 202.00 more: 424.00, six bring 432.00 and five do not; a third is paid by nine.
+      crossings: [
+        { units: 4, direction: 'into-profit' },
+        { units: 5, direction: 'into-loss' },
+        { units: 6, direction: 'into-profit' }
+      ],
       fixedMinor: 5000,
+      toolsMinor: 2000,
       contributionMinor: 2900,
       safetyShare: 0.5
     })
     // Online: C 43.08 + 9.50, F 0.30, S 8.00 with the fee on it: (52.88 - 8 x 0.9) / (1 - 0.1 - 0.4) = 91.36, up to 92.00.
     // Fees 10 % of 100.00 and 0.30 = 10.30; profit 92 + 8 - 52.58 - 10.30 = 37.12.
     expect(plan.ways[1]).toMatchObject({ priceMinor: 9200, feesMinor: 1030, profitMinor: 3712 })
+  })
+
+  it('charges the time of posting one to the way that posts, once and never learned: worked by hand', () => {
+    // Six minutes at 20.00 and 3.00 an hour: 2.00 and 0.30. (43.08 + 2.30) / 0.6 = 75.63, up to 76.00; 76 - 45.38 = 30.62.
+    const learning = { model: 'unit', ratePercent: 100 } as const
+    for (const more of [{}, { learning }]) {
+      const got = way({ postPerUnitS: 360 }, more).way
+      expect(got).toMatchObject({ postingMinor: 230, priceMinor: 7600, profitMinor: 3062 })
+      // 4 x 30.62 - 30.00 = 92.48 in four hours and 24 minutes of posting: 21.02 an hour; labour 80.00 and 8.00: 41.02.
+      expect(got).toMatchObject({ batchProfitMinor: 9248, profitPerHourMinor: 2102, earningPerHourMinor: 4102 })
+    }
+    expect(way({ postPerUnitS: -1 }).problems).toMatchObject([
+      { code: 'out-of-range', where: { field: 'pricing.ways.stall.postPerUnitS' } }
+    ])
+  })
+
+  it('lists every crossing as a walk over each number of units finds it', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 40 }),
+        fc.integer({ min: 3000, max: 9000 }),
+        (quantity, givenPriceMinor) => {
+          const input = {
+            ...withSetup({ ways: [{ ...stall, givenPriceMinor }] }),
+            bill: { ...bill, lines: [], quantity }
+          }
+          const { cost, ways } = pricePlan(input).plan
+          const found: string[] = []
+          let before = Number.NEGATIVE_INFINITY
+          for (let units = 1; units <= 10_000 && cost !== null; units += 1) {
+            const batches = Math.ceil(units / quantity)
+            const spent = batches * (cost.batchMinor - cost.batch.toolWearMinor + 3000) + 2000
+            const now = units * givenPriceMinor - spent
+            if (before < 0 && now >= 0) found.push(`${units} into-profit`)
+            if (before >= 0 && now < 0) found.push(`${units} into-loss`)
+            before = now
+          }
+          expect(ways[0]?.crossings.map(({ units, direction }) => `${units} ${direction}`)).toEqual(found)
+        }
+      ),
+      { seed: 20_250_611, numRuns: 40 }
+    )
   })
 
   it('leaves at least the wanted margin after rounding up, to the rounding of fee and tax', () => {
@@ -153,7 +206,7 @@ describe('what cannot be priced', () => {
     const odd = fc.constantFrom(0, -1, 1e9, 1e15, 0.1, Number.NaN, Number.POSITIVE_INFINITY)
     fc.assert(
       fc.property(odd, odd, odd, odd, (a, b, c, d) => {
-        const work = { setUpS: a, runS: b, postingS: 0 }
+        const work = { setUpS: a, runS: b }
         const ways = [{ ...online, feePercent: c, fixedFeeMinor: d, givenPriceMinor: b }]
         const { plan } = pricePlan({ ...withSetup({ ways, taxPercent: c, hourlyRateMinor: d, scrapPercent: a }), work })
         const text = JSON.stringify(plan, (_key, value) =>

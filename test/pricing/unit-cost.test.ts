@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type CostInput, unitCost } from '../../shared-model/pricing'
-import { priceInput, setup } from './a-price'
+import { type CostInput, labourByStep, materialByLine, pricePlan, unitCost } from '../../shared-model/pricing'
+import { bill, priceInput, setup } from './a-price'
 
 const input: CostInput = {
   quantity: 4,
@@ -100,8 +100,53 @@ describe('cost of one unit', () => {
     expect(field({ quantity: 2.5 })).toEqual(['out-of-range', 'quantity'])
     expect(field({ setup: { ...setup, scrapPercent: 100 } })).toEqual(['out-of-range', 'pricing.scrapPercent'])
     expect(field({ setup: { ...setup, hourlyRateMinor: -1 } })).toEqual(['out-of-range', 'pricing.hourlyRateMinor'])
-    expect(field({ work: { setUpS: 0, runS: Number.NaN, postingS: 0 } })).toEqual(['not-finite', 'work.runS'])
+    expect(field({ work: { setUpS: 0, runS: Number.NaN } })).toEqual(['not-finite', 'work.runS'])
     const tools = [{ toolId: 'saw', name: 'Saw', priceMinor: 100, salvageMinor: 200, lifeUses: 10, uses: 1 }]
     expect(field({ tools })).toEqual(['out-of-range', 'saws.saw'])
+  })
+})
+
+describe('where the cost comes from', () => {
+  const { plan } = pricePlan(priceInput)
+  const cost = plan.cost
+  if (cost === null) throw new Error('there is no cost')
+
+  it('splits the material over the lines of the bill, to the minor unit', () => {
+    const rows = materialByLine(bill, cost)
+    // 80.00 for four: 60.00 of stock and 20.00 of cups; 4.00 and 5.00 are left over beside it.
+    expect(rows.map(({ name, eachMinor, usedMinor, restMinor }) => [name, eachMinor, usedMinor, restMinor])).toEqual([
+      ['stock', 1500, 6000, 400],
+      ['cup', 500, 2000, 500]
+    ])
+  })
+
+  it('splits the labour over the kinds of steps by their time; a wait is neither worked nor paid', () => {
+    const step = (kind: 'cut' | 'saw' | 'cure', runS: number, waitS = 0) => ({
+      id: kind,
+      kind,
+      needs: [],
+      toolId: null,
+      toolName: '',
+      machine: 'hand' as const,
+      drillId: null,
+      rpmCeiling: null,
+      rpmGrade: null,
+      setUpS: 0,
+      runS,
+      waitS,
+      serves: [],
+      count: 8,
+      figures: {},
+      cautionIds: []
+    })
+    // 4 h at 20.00: set-up 1800 s, cuts twice 3600 s, saw 5400 s of 14,400 s.
+    const steps = [step('cut', 3600), step('saw', 5400), step('cut', 3600), step('cure', 0, 86_400)]
+    const rows = labourByStep({ steps, workedS: 14_400 }, cost)
+    expect(rows.map(({ kind, workedS, waitS, labourMinor }) => [kind, workedS, waitS, labourMinor])).toEqual([
+      [null, 1800, 0, 1000],
+      ['cut', 7200, 0, 4000],
+      ['saw', 5400, 0, 3000],
+      ['cure', 0, 86_400, 0]
+    ])
   })
 })

@@ -6,6 +6,7 @@ import {
   boreFromWall,
   boreOf,
   checkLevel,
+  checkSection,
   flatWidth,
   insideHeight,
   insideWidth,
@@ -172,5 +173,26 @@ describe('level and area', () => {
     expect(levelFromArea(section, mm2(1e6))).toMatchObject({
       problem: { code: 'wet-area-outside-bore', figures: { leastMm2: 0, mostMm2: 4416 } }
     })
+  })
+})
+
+describe('a section that cannot be', () => {
+  const tube = {
+    shape: 'rectangle',
+    widthMm: 76,
+    heightMm: 50,
+    averageWallMm: 1,
+    leastWallMm: 1,
+    cornerRadiusMm: 0
+  } as const
+
+  it.each([
+    ['a negative wall', { averageWallMm: -1 }, 'wall-outside', -1, 0, 25],
+    ['a wall of half the shorter side', { averageWallMm: 25 }, 'wall-outside', 25, 0, 25],
+    ['a side of nothing', { heightMm: 0 }, 'profile-size-outside', 0, 0, 100_000],
+    ['a corner rounder than half the shorter side', { cornerRadiusMm: 26 }, 'corner-radius-outside', 26, 0, 25]
+  ])('%s is named with both bounds', (_, change, code, valueMm, leastMm, mostMm) => {
+    expect(checkSection(tube)).toBeNull()
+    expect(checkSection({ ...tube, ...change })).toMatchObject({ code, figures: { valueMm, leastMm, mostMm } })
   })
 })

@@ -88,7 +88,8 @@ type Holder = Record<string, unknown> | unknown[]
 
 /** On the values: wrong types, fields lost, ids twice, lists grown, figures moved, choices swapped. */
 const VALUE_SPOILS: readonly ((holder: Holder, key: string, next: Next, all: readonly Place[]) => void)[] = [
-  (holder, key, next) => set(holder, key, pick(next, VALUES)),
+  // A copy: what is spoilt further must not spoil the list.
+  (holder, key, next) => set(holder, key, structuredClone(pick(next, VALUES))),
   (holder, key) => {
     if (Array.isArray(holder)) holder.splice(Number(key), 1)
     else Reflect.deleteProperty(holder, key)
@@ -146,10 +147,14 @@ const renamed = (value: unknown, id: string): unknown =>
     ? { ...structuredClone(value), id }
     : structuredClone(value)
 
-function placesIn(value: unknown): readonly Place[] {
-  if (typeof value !== 'object' || value === null) return []
+function placesIn(value: unknown, found: Place[] = []): readonly Place[] {
+  if (typeof value !== 'object' || value === null) return found
   const holder = value as Holder
-  return Object.keys(holder).flatMap((key) => [{ holder, key }, ...placesIn(get(holder, key))])
+  for (const key of Object.keys(holder)) {
+    found.push({ holder, key })
+    placesIn(get(holder, key), found)
+  }
+  return found
 }
 
 /** One document spoilt: one time in three on its text, else by one to three changes of its values. */

@@ -59,11 +59,65 @@ describe('the water of a channel', () => {
     )
     const { leastGapMm, greatestGapMm } = built.water
     expect((greatestGapMm ?? 0) - (leastGapMm ?? 0)).toBeCloseTo(5 * 1.196, 9)
-    expect(leastGapMm).toBeCloseTo(1 - 28.8, 9)
+    // the cup's bottom of 35 lies as the channel does: its low edge is 0.005 × 17.5 nearer to the surface
+    expect(leastGapMm).toBeCloseTo(1 - 28.8 - 0.0875, 9)
     expect(built.water.shims).toEqual([
-      { atMm: 0, shimMm: expect.closeTo(5.98, 9) },
-      { atMm: 1196, shimMm: expect.closeTo(0, 9) }
+      { atMm: 0, shimMm: expect.closeTo(5.98, 9), lowSide: null, lowSideMm: expect.closeTo(5.98, 9) },
+      { atMm: 1196, shimMm: expect.closeTo(0, 9), lowSide: null, lowSideMm: expect.closeTo(0, 9) }
     ])
+  })
+
+  test('a fall across a channel turns its surface: less air at the cups’ front edge, a thicker shim at the front', () => {
+    // 20 mm per m towards the glass: the front is low. Bottom 35: 0.02 × 17.5 = 0.35; width 76: 0.02 × 76 = 1.52
+    const level = build(CHANNEL)
+    const built = build(CHANNEL, { ...SILL, fallAcrossMmPerM: 20 })
+    expect(built.water.litres).toBeCloseTo(level.water.litres, 9)
+    expect(built.water.leastGapMm).toBeCloseTo((level.water.leastGapMm ?? 0) - 0.35, 9)
+    // at the walls, half the bore of 74 times 0.02 = 0.74 more in front and less at the back
+    const site = built.water.sites[0]
+    expect(site?.frontLevelMm).toBeCloseTo((site?.levelMm ?? 0) + 0.74, 9)
+    expect(site?.backLevelMm).toBeCloseTo((site?.levelMm ?? 0) - 0.74, 9)
+    expect(level.water.sites[0]).toMatchObject({
+      frontLevelMm: level.water.sites[0]?.levelMm,
+      backLevelMm: level.water.sites[0]?.levelMm
+    })
+    expect(built.water.shims).toEqual([
+      { atMm: 0, shimMm: 0, lowSide: 'front', lowSideMm: expect.closeTo(1.52, 9) },
+      { atMm: 1196, shimMm: 0, lowSide: 'front', lowSideMm: expect.closeTo(1.52, 9) }
+    ])
+  })
+
+  test('turned about, the same channel wants the same shim at its back; set on end it tilts along', () => {
+    const about = build({ ...CHANNEL, heading: 180 }, { ...SILL, fallAcrossMmPerM: 20 })
+    expect(about.water.shims[0]).toMatchObject({ lowSide: 'back', lowSideMm: expect.closeTo(1.52, 9) })
+    const endOn = build({ ...CHANNEL, heading: 90 }, { ...SILL, fallAlongMmPerM: 20 })
+    expect(endOn.water.shims[0]).toMatchObject({ lowSide: 'back', lowSideMm: expect.closeTo(1.52, 9) })
+    const along = build({ ...CHANNEL, heading: 90 }, { ...SILL, fallAcrossMmPerM: 20 })
+    expect(along.water.shims[0]).toMatchObject({ lowSide: null, shimMm: expect.closeTo(23.92, 9) })
+  })
+
+  test('nearly brimful, a fall across puts the surface against the face on the low side', () => {
+    // level 0.99 × 48 = 47.52; half the bore of 74 times 0.02 = 0.74: 47.52 + 0.74 - 48 = 0.26 over
+    const over = (fallAcrossMmPerM: number, fillShare: number) =>
+      build({ ...CHANNEL, fillShare }, { ...SILL, fallAcrossMmPerM }).waterFindings.find(
+        (f) => f.code === 'spills-over-low-side'
+      )
+    expect(over(20, 0.99)).toMatchObject({
+      severity: 'warn',
+      figures: { side: 'front', overMm: expect.closeTo(0.26, 9) }
+    })
+    expect(over(-20, 0.99)?.figures).toMatchObject({ side: 'back' })
+    expect(over(0, 0.99)).toBeUndefined()
+    expect(over(20, 0.97)).toBeUndefined()
+  })
+
+  test('an overflow in the low side runs sooner, in the high side later', () => {
+    // lip 25 - 5 = 20; half the bore of 74 times 0.02 = 0.74
+    const opening = openingAt('overflow', 25, 'none')
+    const levelWith = (face: 'front' | 'back'): number =>
+      build({ ...CHANNEL, openings: [{ ...opening, face }] }, { ...SILL, fallAcrossMmPerM: 20 }).water.levelMm
+    expect(levelWith('front')).toBeCloseTo(19.26, 9)
+    expect(levelWith('back')).toBeCloseTo(20.74, 9)
   })
 
   test('each stage has its highest safe line: wanted gap below the cup, or that deep up it', () => {
@@ -104,6 +158,14 @@ describe('the water of a channel', () => {
     // Underside 49 + 2 - 20 = 31; level 24: gap 7. 300 mL a day on 74 × 1196 mm is 3.39 mm a day: 5 days sink 16.95, 6 days 20.3
     expect(built.water.leastGapMm).toBeCloseTo(7, 9)
     expect(built.water.drawDown?.refillDay).toBe(5)
+  })
+
+  test('a channel with no plants has its level and litres, and no figure for a plant or a gap', () => {
+    const { water } = build({ ...CHANNEL, sites: [] })
+    expect(water).toMatchObject({ sites: [], leastGapMm: null, greatestGapMm: null, litresPerPlant: null })
+    expect(JSON.stringify(water)).not.toMatch(/NaN|Infinity/)
+    expect(water.litres).toBeGreaterThan(0)
+    expect(Number.isFinite(water.endLevelMm)).toBe(true)
   })
 
   test('a fill share above the bore and a conductivity of 40 are problems with both bounds', () => {

@@ -222,3 +222,20 @@ describe('collars over sheets', () => {
     )
   })
 })
+
+describe('how many of one ring a sheet holds', () => {
+  it('is said with a bound that no layout goes over, for each sheet of its material', () => {
+    const other: SheetStock = { ...sheet('cork', 300, 200, 500), material: 'pvc' }
+    const input: RingsInput = {
+      needs: [collar('a', 50, null, 3)],
+      plates: [],
+      sheets: [sheet('s', 300, 200, 500), other],
+      setup: { webMm: 0, edgeMm: 0 },
+      budget: { work: 2000, stop: () => false }
+    }
+    const plan = planRings(input)
+    // Circles of 50 in 300 × 200: in squares 6 × 4 = 24. Oler 1961 for the field of centres, 5 × 3 diameters:
+    // 2/√3 · 15 + 8 + 1 = 26.3, so never more than 26.
+    expect(plan.ok && plan.value.perSheet).toEqual([{ needId: 'a', sheetId: 's', count: 24, upperBound: 26 }])
+  })
+})

@@ -11,7 +11,16 @@ const out = join(root, 'out', 'bench')
 await build({
   input: { bench: join(root, 'test/bench/all.ts') },
   platform: 'node',
-  external: [/^node:/, 'highs', 'pdfmake', /^pdfmake\//, 'playwright-core', 'fast-check'],
+  external: [
+    /^node:/,
+    'highs',
+    'pdfmake',
+    /^pdfmake\//,
+    'playwright-core',
+    'fast-check',
+    'vite',
+    '@vitejs/plugin-react'
+  ],
   logLevel: 'silent',
   output: { dir: out, format: 'esm', entryFileNames: '[name].mjs' }
 })

@@ -1,28 +1,49 @@
-// `npm test`: every check in turn. `--prove` runs the long proofs at their full counts.
+// `npm test`: every check in turn.
 import { spawnSync } from 'node:child_process'
-import { join } from 'node:path'
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, relative } from 'node:path'
 import { performance } from 'node:perf_hooks'
 import { buildDesktop } from '../../main/launch/build.mjs'
 import { ensureInstalled, root } from '../../main/launch/install.mjs'
+import { auditPackages } from './audit.mjs'
 import { findBrowser } from './browser.mjs'
 
 /** One seed for every random test; another can be given to look further. */
 const seed = process.env.SILLWRIGHT_SEED ?? '20261125'
-const extra = process.argv.slice(2)
 /** @type {{ name: string, ok: boolean, seconds: number }[]} */
 const results = []
+/**
+ * Checks that could not be run here, and why: neither passed nor failed.
+ * @type {string[]}
+ */
+const notRun = []
+/**
+ * Tests that failed, with what they said: repeated at the end, where they are looked for.
+ * @type {string[]}
+ */
+const failures = []
+const scratch = mkdtempSync(join(tmpdir(), 'sillwright-test-'))
 
 if (!ensureInstalled()) process.exit(1)
-if (extra.includes('--prove')) {
-  needs(vitest('test/vitest.config.ts'), 'proofs at full count', { SILLWRIGHT_PROVE: '1' })
-} else {
-  needs(['node_modules/typescript/bin/tsc', '-b'], 'types')
-  needs(['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'], 'lint')
-  needs(['node_modules/knip/bin/knip.js', '--no-progress'], 'nothing unused')
-  needs(vitest('test/vitest.config.ts'), 'unit, property, reference, dependency and gate tests')
-  await screens()
-}
+needs(['node_modules/typescript/bin/tsc', '-b'], 'types')
+needs(['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'], 'lint')
+needs(['node_modules/knip/bin/knip.js', '--no-progress'], 'nothing unused')
+tests('test/vitest.config.ts', 'unit, property, reference, dependency and gate tests')
+await screens()
+audit()
 report()
+rmSync(scratch, { recursive: true, force: true })
+
+function audit() {
+  const name = 'npm audit, high severity'
+  console.log(`\n— ${name}`)
+  const begun = performance.now()
+  const { outcome, words } = auditPackages()
+  console.log(outcome === 'no-answer' ? `not run: ${words}` : words)
+  if (outcome === 'no-answer') notRun.push(`${name}: ${words}`)
+  else results.push({ name, ok: outcome === 'clean', seconds: (performance.now() - begun) / 1000 })
+}
 
 async function screens() {
   const browser = await findBrowser()
@@ -35,13 +56,34 @@ async function screens() {
   } else if (!buildDesktop()) {
     results.push({ name: 'build', ok: false, seconds: 0 })
   } else {
-    needs(vitest('test/screens/vitest.config.ts'), 'screens', { SILLWRIGHT_BROWSER: browser })
+    tests('test/screens/vitest.config.ts', 'screens', { SILLWRIGHT_BROWSER: browser })
   }
 }
 
-/** @param {string} config */
-function vitest(config) {
-  return ['node_modules/vitest/vitest.mjs', 'run', '--config', config]
+/**
+ * @param {string} config
+ * @param {string} name
+ * @param {Record<string, string>} env
+ */
+function tests(config, name, env = {}) {
+  const record = join(scratch, `${results.length}.json`)
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${record}`]
+  needs(['node_modules/vitest/vitest.mjs', 'run', '--config', config, ...reporters], name, env)
+  if (results.at(-1)?.ok === false) failures.push(...failedIn(record))
+}
+
+/** @param {string} record what the runner wrote of each test, in its JSON form */
+function failedIn(record) {
+  if (!existsSync(record)) return []
+  /** @type {{ testResults: { name: string, message: string, assertionResults: { status: string, fullName: string, failureMessages: string[] }[] }[] }} */
+  const { testResults } = JSON.parse(readFileSync(record, 'utf8'))
+  return testResults.flatMap((file) => {
+    const failed = file.assertionResults.filter((each) => each.status === 'failed')
+    const said = failed.map((each) => `${each.fullName}: ${each.failureMessages.join(' ').slice(0, 1_200)}`)
+    return [...said, ...(failed.length === 0 && file.message !== '' ? [file.message.slice(0, 1_200)] : [])].map(
+      (each) => `${relative(root, file.name)}: ${each}`
+    )
+  })
 }
 
 /**
@@ -62,10 +104,14 @@ function needs(command, name, env = {}) {
 }
 
 function report() {
+  for (const each of failures) console.log(`\nfailed: ${each}`)
   console.log('')
   for (const { name, ok, seconds } of results)
     console.log(`${ok ? 'ok    ' : 'FAILED'} ${name} (${seconds.toFixed(0)} s)`)
+  for (const each of notRun) console.log(`not run ${each}`)
   const passed = results.filter((each) => each.ok).length
-  console.log(`${passed} passed, ${results.length - passed} failed`)
+  console.log(
+    `${passed} passed, ${results.length - passed} failed${notRun.length > 0 ? `, ${notRun.length} not run` : ''}`
+  )
   process.exitCode = passed === results.length ? 0 : 1
 }

@@ -17,13 +17,19 @@ export async function openRoom(page: Page, room: Room): Promise<void> {
 /** Opens a finished design from the first screen. */
 export async function openDemo(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: `Open ${name}`, exact: true }).click()
-  await page.getByRole('application').waitFor()
+  await boardReady(page)
 }
 
 /** An empty sill to draw on, from the first screen. */
 export async function startBare(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Start with the bare sill' }).click()
+  await boardReady(page)
+}
+
+/** Waits for the board and for the list beside it, which comes after the board's first picture. */
+async function boardReady(page: Page): Promise<void> {
   await page.getByRole('application').waitFor()
+  await page.getByRole('region', { name: 'Channels and sites' }).waitFor()
 }
 
 /** Waits until the bars are worked out and nothing shown is from before the last change. */

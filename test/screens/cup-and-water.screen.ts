@@ -1,11 +1,12 @@
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
-import { changeCup, DEMOS, type Design, editChannels } from '../../shared-model/design'
+import { changeCup, DEMOS, type Design, editChannels, printDesign } from '../../shared-model/design'
 import { CATALOGUE } from '../../shared-model/parts'
 import { evaluate } from '../../shared-model/plan'
 import { findingText, HOLD_NAMES, sayIn } from '../../shared-model/words'
 import { chooseListed, figuresIn, openDemo, totals } from './acts'
 import { dragTo, release } from './by-mouse'
+import { openFile } from './design-files'
 import { benchForTests } from './page'
 import { today } from './today'
 
@@ -48,7 +49,18 @@ test('another cup in a seat brings other saws, another drawing of the seat and o
   await page.getByRole('button', { name: /^Site 1\b/ }).click()
   const saws = page.getByRole('region', { name: 'Saws that seat it' })
   const drawing = section(page).getByRole('img', { name: /^Cut across at the chosen site/ })
-  const before = { saws: await saws.allTextContents(), drawn: await drawing.innerHTML() }
+  const sits = page.getByRole('region', { name: 'How it sits' })
+  await page.locator('summary', { hasText: 'Levels by stage' }).click()
+  const lines = page.getByRole('table', { name: 'Highest safe fill line for each stage' })
+  const along = section(page).locator('.section-along')
+  const before = {
+    saws: await saws.allTextContents(),
+    drawn: await drawing.innerHTML(),
+    along: await along.innerHTML(),
+    lines: await lines.textContent(),
+    figures: await figuresShown(page),
+    sits: await sits.textContent()
+  }
 
   const cup = CATALOGUE.cups.find((each) => each.name === 'Slotted cup, 3 in')
   const changed = cup === undefined ? undefined : changeCup(kitchen.design, 'seat1', cup)
@@ -72,6 +84,18 @@ test('another cup in a seat brings other saws, another drawing of the seat and o
     `Cut across at the chosen site: the cup ${hold === undefined ? '' : HOLD_NAMES[hold]}`
   )
   expect(await drawing.innerHTML()).not.toBe(before.drawn)
+  expect(await along.innerHTML()).not.toBe(before.along)
+
+  // The seat's own figures, the safe fill line of each stage, and litres, gap and weight at the line follow the cup.
+  const fit = plan.channels[0]?.seats[0]
+  expect(await sits.textContent()).toContain(say.fine(fit?.undersideMm ?? 0))
+  expect(await sits.textContent()).not.toBe(before.sits)
+  await expect.poll(() => figuresShown(page)).toEqual(figuresOf(changed.value))
+  expect(figuresOf(changed.value)).not.toEqual(before.figures)
+  for (const stage of plan.channels[0]?.water.stages ?? []) {
+    if (stage.reachable) await expect.poll(() => lines.textContent()).toContain(say.share(stage.safeFillShare))
+  }
+  expect(await lines.textContent()).not.toBe(before.lines)
 
   await page.getByRole('button', { name: /Show findings/ }).click()
   const list = page.locator('#findings-list')
@@ -114,5 +138,27 @@ test('litres, air gap and weight follow the fill line, typed and dragged', async
   await page.keyboard.press('Control+z')
   await page.keyboard.press('Control+z')
   await expect.poll(() => fill.inputValue()).toBe('40')
+  expect(complaints).toEqual([])
+})
+
+test('where the sill falls across the channel, its section shows the surface turned, with its level at both walls', async () => {
+  const { page, complaints } = await bench.open()
+  await openDemo(page, kitchen.name)
+  await chooseListed(page, 1)
+  const fallen: Design = { ...kitchen.design, sill: { ...kitchen.design.sill, fallAcrossMmPerM: 40 } }
+  await openFile(page, { name: 'fallen.json', text: printDesign(fallen) })
+  await chooseListed(page, 1)
+  await page.getByRole('button', { name: /^Site 1\b/ }).click()
+  const site = planOf(fallen).channels[0]?.water.sites[0]
+  const [back = 0, front = 0] = [site?.backLevelMm, site?.frontLevelMm]
+  expect(front).toBeGreaterThan(back)
+  const walls = `the solution stands ${say.length(back)} at the back, ${say.length(front)} at the front`
+  const drawing = section(page).getByRole('img', { name: new RegExp(walls) })
+  await expect.poll(() => drawing.count()).toBe(1)
+  expect(await section(page).locator('.section-note').first().textContent()).toContain(walls)
+  const surface = drawing.locator('.pen-level')
+  // Down the page is lower: the back, at the left, stands lower than the front.
+  expect(Number(await surface.getAttribute('y1'))).toBeGreaterThan(Number(await surface.getAttribute('y2')))
+  await expect.poll(() => drawing.textContent()).toContain(`front ${say.length(front)}`)
   expect(complaints).toEqual([])
 })

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises'
-import type { Page } from 'playwright-core'
+import type { BrowserContext, Page } from 'playwright-core'
 import { type Design, parseDesignText } from '../../shared-model/design'
 
 export interface SavedFile {
@@ -38,3 +38,56 @@ export async function openFile(page: Page, file: GivenFile): Promise<void> {
 /** What the window says of the file: saved, changed, or not in a file yet. */
 export const fileState = (page: Page): Promise<string | null> =>
   page.getByRole('status', { name: 'File state' }).textContent()
+
+/** The designs that the browser's own database keeps for recovery, as text. */
+export const keptForRecovery = (page: Page): Promise<string> =>
+  page.evaluate(
+    () =>
+      new Promise<string>((resolve, reject) => {
+        const opening = indexedDB.open('sillwright')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const shelf = opening.result.transaction('values').objectStore('values')
+          const asked = shelf.getAll(IDBKeyRange.bound('recovery:', 'recovery;'))
+          asked.onsuccess = () => {
+            opening.result.close()
+            resolve(asked.result.map((each) => String(each?.design)).join())
+          }
+        }
+      })
+  )
+
+/**
+ * A file in the origin's own file system stands for every file that is picked in the browser's dialogs from the next
+ * load on: real handles of the browser, shared by all tabs. `named` in the page says which.
+ */
+export async function pickFromOrigin(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    const picked = async () => {
+      const name = localStorage.getItem('picked') ?? 'sill.design.json'
+      return (await navigator.storage.getDirectory()).getFileHandle(name, { create: true })
+    }
+    Object.assign(globalThis, { showOpenFilePicker: async () => [await picked()], showSaveFilePicker: picked })
+  })
+}
+
+/** Names the file that is picked next, and writes it as another program would where a text is given. */
+export const pickNext = (page: Page, name: string, text?: string): Promise<void> =>
+  page.evaluate(
+    async ([file = '', words]) => {
+      localStorage.setItem('picked', file)
+      if (words === undefined) return
+      const handle = await (await navigator.storage.getDirectory()).getFileHandle(file, { create: true })
+      const stream = await handle.createWritable()
+      await stream.write(words)
+      await stream.close()
+    },
+    [name, text]
+  )
+
+/** What stands in a file of the origin's own file system. */
+export const textIn = (page: Page, name: string): Promise<string> =>
+  page.evaluate(async (file) => {
+    const handle = await (await navigator.storage.getDirectory()).getFileHandle(file)
+    return (await handle.getFile()).text()
+  }, name)

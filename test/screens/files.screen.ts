@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { DEMOS, printDesign } from '../../shared-model/design'
 import { chooseListed, openDemo, typeIn } from './acts'
-import { fileState, openFile, saveDesign } from './design-files'
+import { fileState, keptForRecovery, openFile, saveDesign } from './design-files'
 import { benchForTests } from './page'
 
 const bench = benchForTests()
@@ -20,23 +20,6 @@ const openOther = async (page: Page): Promise<void> => {
 }
 const title = (page: Page): Promise<string> => page.getByLabel('Title of the design').inputValue()
 const question = (page: Page) => page.getByRole('dialog', { name: 'Save the changes?' })
-
-/** The design that the browser's own database keeps for recovery, as text. */
-const keptForRecovery = (page: Page): Promise<string> =>
-  page.evaluate(
-    () =>
-      new Promise<string>((resolve, reject) => {
-        const opening = indexedDB.open('sillwright')
-        opening.onerror = () => reject(opening.error)
-        opening.onsuccess = () => {
-          const asked = opening.result.transaction('values').objectStore('values').get('recovery')
-          asked.onsuccess = () => {
-            opening.result.close()
-            resolve(String(asked.result?.design))
-          }
-        }
-      })
-  )
 
 test('a design saved, and opened again after a reload, is the same document', async () => {
   const { page, complaints } = await bench.open()
@@ -57,6 +40,23 @@ test('a design saved, and opened again after a reload, is the same document', as
   await expect.poll(() => title(page)).toBe(saved.design.title)
   await expect.poll(() => fileState(page)).toBe(`Saved in ${saved.name}`)
   expect((await saveDesign(page)).design).toEqual(saved.design)
+  expect(complaints).toEqual([])
+})
+
+test('every save arrives, however fast one is asked for after another; a key held down saves once', async () => {
+  const { page, complaints } = await bench.open()
+  await openDemo(page, kitchen?.name ?? '')
+  const names: string[] = []
+  page.on('download', (file) => names.push(file.suggestedFilename()))
+  for (let press = 0; press < 20; press += 1) await page.keyboard.press('Control+s')
+  await expect.poll(() => names.length).toBe(20)
+  await page.keyboard.down('Control')
+  for (let repeat = 0; repeat < 5; repeat += 1) await page.keyboard.down('s')
+  await page.keyboard.up('s')
+  await page.keyboard.up('Control')
+  await expect.poll(() => names.length).toBe(21)
+  await saveDesign(page)
+  expect(names).toHaveLength(22)
   expect(complaints).toEqual([])
 })
 
@@ -115,4 +115,47 @@ test('work that was never saved comes back after the page is gone', async () => 
   expect(printDesign({ ...back.design, channels: [] })).toBe(
     printDesign({ ...(kitchen?.design ?? back.design), channels: [] })
   )
+})
+
+/** Drops files on the window, as a hand does that drags them out of a folder. */
+const dropFiles = (page: Page, files: readonly { readonly name: string; readonly text: string }[]): Promise<boolean> =>
+  page.evaluate((given) => {
+    const carried = new DataTransfer()
+    for (const { name, text } of given) carried.items.add(new File([text], name))
+    const board = document.querySelector('main') ?? document.body
+    const event = (kind: string) => new DragEvent(kind, { dataTransfer: carried, bubbles: true, cancelable: true })
+    // Taken where the browser would else leave the page for the file.
+    return ['dragover', 'drop'].every((kind) => !board.dispatchEvent(event(kind)))
+  }, files)
+
+test('a design dragged onto the window is opened, after the question about unsaved changes', async () => {
+  const { page, complaints } = await bench.open()
+  await page.getByRole('button', { name: 'Start with the bare sill' }).waitFor()
+  const first = { name: 'market.sillwright', text: market === undefined ? '' : printDesign(market.design) }
+  expect(await dropFiles(page, [first])).toBe(true)
+  await expect.poll(() => title(page)).toBe(market?.design.title)
+  await expect.poll(() => fileState(page)).toBe('Saved in market.sillwright')
+
+  await shorten(page, '500 mm')
+  const second = { name: 'kitchen.json', text: kitchen === undefined ? '' : printDesign(kitchen.design) }
+  expect(await dropFiles(page, [second])).toBe(true)
+  await question(page).getByRole('button', { name: 'Cancel' }).click()
+  expect(await title(page)).toBe(market?.design.title)
+  await dropFiles(page, [second])
+  await question(page).getByRole('button', { name: 'Don’t save' }).click()
+  await expect.poll(() => title(page)).toBe(kitchen?.design.title)
+  expect(complaints).toEqual([])
+})
+
+test('what cannot be opened is said when it is dragged onto the window, and the design stays', async () => {
+  const { page, complaints } = await bench.open()
+  await openDemo(page, kitchen?.name ?? '')
+  const said = () => page.getByRole('alert').first().innerText()
+  await dropFiles(page, [{ name: 'photo.json', text: '\u0089PNG' }])
+  await expect.poll(said).toContain('photo.json cannot be opened.')
+  const two = ['a.json', 'b.json'].map((name) => ({ name, text: '{}' }))
+  await dropFiles(page, two)
+  await expect.poll(said).toContain('2 files were dropped. One design is opened at a time.')
+  expect(await title(page)).toBe(kitchen?.design.title)
+  expect(complaints).toEqual([])
 })

@@ -10,7 +10,7 @@ const built = fileURLToPath(new URL('../../out/renderer', import.meta.url))
 const axeSource = readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 /** Quiet on a closed network, and no sandbox of its own where it runs as root. */
-const switches = [
+export const SWITCHES = [
   '--disable-gpu',
   '--disable-quic',
   '--no-first-run',
@@ -21,7 +21,7 @@ const switches = [
 ]
 
 /** A loaded machine with two cores writes a sheet in this time at the latest. */
-const MOST_WAIT_MS = 80_000
+const MOST_WAIT_MS = 240_000
 
 export interface Look {
   readonly width?: number
@@ -32,6 +32,8 @@ export interface Look {
   readonly fileDialogs?: boolean
   /** Hear policy violations inside workers too, by a listener put at the head of every script that is served. */
   readonly policyWatch?: boolean
+  /** Done to the page before it is asked for. */
+  readonly before?: (page: Page) => Promise<unknown>
   /** Run at the head of the program's worker: to show that a violation in it is heard. */
   readonly inWorker?: string
 }
@@ -71,11 +73,12 @@ export function benchForTests(): { readonly open: (look?: Look) => Promise<OpenP
   }
 }
 
-export async function setUpBench(): Promise<Bench> {
+/** `more` are further switches of the browser: a measurement lets frames follow each other as fast as they are drawn. */
+export async function setUpBench(more: readonly string[] = [], folder = built): Promise<Bench> {
   const executablePath = process.env.SILLWRIGHT_BROWSER
   if (executablePath === undefined) throw new Error('SILLWRIGHT_BROWSER names no browser: run npm test')
-  const server = await startPageServer(built, 0)
-  const browser = await chromium.launch({ executablePath, args: switches })
+  const server = await startPageServer(folder, 0)
+  const browser = await chromium.launch({ executablePath, args: [...SWITCHES, ...more] })
   return {
     open: (look = {}) => openPage(browser, server, look),
     close: async () => {
@@ -108,12 +111,17 @@ async function openPage(browser: Browser, server: RunningPage, look: Look): Prom
       complaints.push(message.text())
   })
   page.on('pageerror', (error) => complaints.push(String(error)))
+  // From the first: a chooser that opens while the driver is still asking for it is closed by the browser.
+  page.on('filechooser', () => {})
   await page.addInitScript(() => {
     document.addEventListener('securitypolicyviolation', (event) =>
       console.error(`Content Security Policy: ${event.violatedDirective} ${event.blockedURI}`)
     )
   })
+  await look.before?.(page)
   await page.goto(server.address)
+  // The window is drawn when the kept workshop has been read.
+  await page.locator('#root > *').first().waitFor()
   return { page, context, complaints, close: () => context.close() }
 }
 

@@ -17,7 +17,8 @@ const cup: Body = {
   openBelow: false,
   squeezeShare: null,
   ring: false,
-  opening: { mouthMm: 47, lowerMm: 33, depthMm: 50, closed: true },
+  opening: { mouthMm: 47, lowerMm: 33, depthMm: 50, floorHoleMm: 0 },
+  flangeHoleMm: null,
   floodedShare: 0.5
 }
 const foam: Body = {
@@ -34,7 +35,7 @@ const foam: Body = {
   squeezeShare: 0.15,
   ring: true
 }
-const hole = (mouthMm: number): Opening => ({ mouthMm, lowerMm: mouthMm, depthMm: 2, closed: false })
+const hole = (mouthMm: number): Opening => ({ mouthMm, lowerMm: mouthMm, depthMm: 2, floorHoleMm: null })
 
 describe('how a part sits in an opening (geometry worked by hand)', () => {
   test('a hole as wide as the rim lets the cup through', () => {
@@ -100,7 +101,7 @@ describe('how a part sits in an opening (geometry worked by hand)', () => {
 
   test('a small cup sinks into a wide tapered mouth until its rim meets the wall', () => {
     // mouth 80 falling to 50 over 90 mm: the wall measures 60 at 60 mm below the mouth; the rim's lower edge stops there
-    const sits = seatInOpening(cup, { mouthMm: 80, lowerMm: 50, depthMm: 90, closed: false }, 100)
+    const sits = seatInOpening(cup, { mouthMm: 80, lowerMm: 50, depthMm: 90, floorHoleMm: null }, 100)
     expect(sits.hold).toBe('wedges')
     expect(sits.topMm).toBeCloseTo(100 - 60 + 2, 9)
   })

@@ -26,6 +26,49 @@ const found = (
   must(channelSeats({ id: 'c1', sites: CHANNEL.sites }, sectionOf(profile, false), index, saws)).findings
 
 describe('a stack, from the hole up', () => {
+  test('a bored riser keeps a flange: a cup wider than the bored hole stands on it', () => {
+    // A riser of the drinking cup, bored 20 through its bottom of 40, wall 0.5. Inside it a cup of body 30, rim 40, bottom 25,
+    // 30 high: rim and body pass the mouth of 55, the bottom of 25 does not pass the 20: it stands on the flange.
+    const small = { ...CUP, id: 'small', rimOutsideMm: 36, bodyUnderRimMm: 30, bottomMm: 25, heightMm: 30 }
+    const riser = { id: 'riser', name: 'Riser', cup: DRINKING_CUP }
+    const withBore = (sawDiameterMm: number): PartIndex => ({
+      ...withRiser(40, 51),
+      cups: new Map([['small', small]]),
+      risers: new Map([['riser', { ...riser, opened: { by: 'bore', sawDiameterMm, sawId: 'saw' } }]])
+    })
+    const stacked: Seat = {
+      ...SEAT,
+      sawId: 'saw-riser',
+      stack: [
+        { kind: 'riser', partId: 'riser' },
+        { kind: 'cup', partId: 'small' }
+      ]
+    }
+    const held = must(seatFit(stacked, FACE, withBore(20)))
+    const floorMm = held.interfaces[0]?.undersideMm ?? 0
+    expect(held.interfaces[1]?.undersideMm).toBeCloseTo(floorMm + 0.5, 9)
+    // bored 39 wide the bottom passes, and the rim of 36 with it
+    expect(must(seatFit(stacked, FACE, withBore(39))).interfaces[1]?.hold).toBe('drops-through')
+    // ring of 40 about 20, 0.5 thick, in the place of nothing: pi/4 × (40² - 20²) × 0.5 = 471 mm³
+    const ring = held.solids[0]
+    expect(ring).toMatchObject({ lowerOutsideMm: 40, lowerInsideMm: 20 })
+    expect((ring?.toMm ?? 0) - (ring?.fromMm ?? 0)).toBeCloseTo(0.5, 9)
+    expect(held.massG).toBeGreaterThan(must(seatFit(stacked, FACE, withBore(39))).massG)
+  })
+
+  test('a rim wider than the whole channel is said as such, not as a rim past the flat', () => {
+    const wide = { ...CUP, rimOutsideMm: 80 }
+    const codes = found({ ...INDEX, cups: new Map([['cup', wide]]) })
+    expect(codes).toContainEqual(
+      expect.objectContaining({
+        code: 'rim-past-face',
+        figures: { part: 'Cup 2 in', rimMm: 80, faceMm: 76, overMm: 2 }
+      })
+    )
+    expect(codes.some((f) => f.code === 'land-past-flat')).toBe(false)
+    expect(found(INDEX).some((f) => f.code === 'rim-past-face')).toBe(false)
+  })
+
   test('a cup hung in a riser stands as far above the face as the riser does', () => {
     // Riser in a 51 mm hole: 2 + (56 - 51) × 6.25 = 33.25, pressed 0.5 / (2 × 0.08) = 3.125: its rim 30.125 above the face at 49.
     // Its mouth is 56 - 1 = 55: the cup's body 49 goes in, its rim 60 hangs; its underside 79.125 + 2 - 50.

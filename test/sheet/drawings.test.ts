@@ -66,6 +66,34 @@ describe.each(builds)('drawings of $name', ({ design, workshop }) => {
     }
   })
 
+  test('keep pinned dimensions and notes on the picture, however far off they were put', () => {
+    const channelId = design.channels[0]?.id ?? ''
+    const end = (which: 'datum' | 'far') => ({ kind: 'channel', channelId, end: which }) as const
+    const edge = (which: 'left' | 'front') => ({ kind: 'sill', edge: which }) as const
+    const pairs = [
+      [end('datum'), end('far')],
+      [edge('left'), end('datum')],
+      [edge('front'), end('datum')]
+    ] as const
+    const dimensions = pairs.flatMap(([from, to], pair) =>
+      [-4000, -300, 300, 4000].map((offMm) => ({ id: `d${pair}${offMm}`, from, to, offMm }))
+    )
+    const notes = [-4000, 20, 4000].map((at) => ({ id: `n${at}`, xMm: at, yMm: at, text: 'The tap is on this side' }))
+    const pinned = { ...design, dimensions, notes }
+    const made = buildSheet(evaluate(pinned, workshop, '2026-03-14'), pinned, workshop)
+    const sill = made.sections
+      .flatMap((section) => section.blocks)
+      .flatMap((block): Drawing[] => (block.kind === 'figure' ? [block.drawing] : []))
+      .find(({ alt }) => alt.startsWith('The sill from above'))
+    if (sill === undefined) throw new Error('the sill is drawn')
+    for (const { xMm, yMm } of sill.shapes.flatMap(pointsOf)) {
+      expect(xMm).toBeGreaterThanOrEqual(-SLACK_MM)
+      expect(xMm).toBeLessThanOrEqual(sill.widthMm + SLACK_MM)
+      expect(yMm).toBeGreaterThanOrEqual(-SLACK_MM)
+      expect(yMm).toBeLessThanOrEqual(sill.heightMm + SLACK_MM)
+    }
+  })
+
   test('become SVG text without a figure that is not one, and with their scale in words', () => {
     for (const drawing of drawings) {
       const svg = svgPicture(drawing)

@@ -34,10 +34,27 @@ describe('what a channel weighs', () => {
     // closures 40 g, cups 48 g: 486.09 g
     const { load: weight } = load(CHANNEL)
     expect(weight.emptyG).toBeCloseTo(486.09, 1)
-    // 2.43513 L at 0.998207 kg/L = 2430.76 g; six plants of 100 g
-    expect(weight.filledG - weight.emptyG).toBeCloseTo(2435.13 * 0.998207, 1)
+    // 2.43513 L at 0.998207 kg/L = 2430.76 g. Medium: inside of a cup 47.583 at the top of its rim, 33 at its floor, 49 high:
+    // pi × 49 / 3 × (23.792² + 23.792 × 16.5 + 16.5²) = 63.158 mL at 800 g/L = 50.53 g, six times. Six plants of 100 g
+    expect(weight.filledG - weight.emptyG).toBeCloseTo(2435.13 * 0.998207 + 6 * 50.526, 1)
     expect(weight.grownG - weight.filledG).toBeCloseTo(600, 9)
     expect(weight.newtonsPerMetre).toBeCloseTo(((weight.grownG / 1000) * 9.80665) / 1.2, 6)
+  })
+
+  test('a lighter medium weighs less', () => {
+    const light = build(CHANNEL, SILL, { ...WATER, mediumGPerL: 100 })
+    const input = { channel: CHANNEL, index: INDEX, sill: SILL, size: SIZE }
+    const { load: weight } = must(
+      channelLoad({
+        ...input,
+        layout: light.layout,
+        fits: light.fits,
+        channelWater: light.water,
+        water: { ...WATER, mediumGPerL: 100 }
+      })
+    )
+    const full = load(CHANNEL).load
+    expect(full.filledG - weight.filledG).toBeCloseTo(6 * 0.063158 * 700, 1)
   })
 
   test('the mass centre lies at mid-length, and tipping goes from the flat underside', () => {

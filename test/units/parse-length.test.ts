@@ -71,9 +71,9 @@ describe('a length that cannot be read is refused with the reason', () => {
   it('names both bounds', () => {
     expect(parseLength('12 m', { ...metric, leastMm: 50, mostMm: 6000 })).toEqual({
       ok: false,
-      problem: { code: 'entry-outside', figures: { text: '12 m', value: 12000, least: 50, most: 6000 } }
+      problem: { code: 'length-outside', figures: { text: '12 m', valueMm: 12000, leastMm: 50, mostMm: 6000 } }
     })
-    expect(lengthOf('9'.repeat(400), metric)).toBe('entry-outside')
+    expect(lengthOf('9'.repeat(400), metric)).toBe('length-outside')
   })
 
   it('takes a negative position only where it is allowed', () => {

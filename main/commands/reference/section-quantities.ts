@@ -1,9 +1,10 @@
-import { frustumVolume } from '../../../shared-model/parts'
+import { checkFrustum, frustumVolume } from '../../../shared-model/parts'
 import {
   averageBore,
   boreArea,
   boreFromWall,
   checkLevel,
+  checkSection,
   grossStrength,
   insideHeight,
   levelFromArea,
@@ -44,8 +45,10 @@ export const SECTION_QUANTITIES: Readonly<Record<string, Work>> = {
       boreIn: bore / MM_PER_INCH
     })),
   'round-bore-capacity': (inputs) => {
-    const litresPerFt = (boreArea(roundBore(number(inputs, 'boreIn') * MM_PER_INCH)) * MM_PER_FOOT) / MM3_PER_LITRE
-    return { usGallonsPerFt: usGallonsFromLitres(litresPerFt), litresPerFt }
+    return withSection(roundBore(number(inputs, 'boreIn') * MM_PER_INCH), (bore) => {
+      const litresPerFt = (boreArea(bore) * MM_PER_FOOT) / MM3_PER_LITRE
+      return { usGallonsPerFt: usGallonsFromLitres(litresPerFt), litresPerFt }
+    })
   },
   'partly-filled-round': (inputs) => {
     const bore = roundBore(100)
@@ -54,53 +57,53 @@ export const SECTION_QUANTITIES: Readonly<Record<string, Work>> = {
     return { areaOverDiameterSquared: area / 100 ** 2, areaOverFullArea: area / boreArea(bore) }
   },
   'partly-filled-round-area': (inputs) => {
-    const area = wetAt(roundBore(number(inputs, 'diameterMm')), number(inputs, 'depthMm'))
-    return typeof area === 'number' ? { areaMm2: area } : area
+    return withSection(roundBore(number(inputs, 'diameterMm')), (bore) => {
+      const area = wetAt(bore, number(inputs, 'depthMm'))
+      return typeof area === 'number' ? { areaMm2: area } : area
+    })
   },
   'partly-filled-round-by-radius': (inputs) => {
     const area = wetAt(roundBore(200), number(inputs, 'depthOverRadius') * 100)
     return typeof area === 'number' ? { areaOverRadiusSquared: area / 100 ** 2 } : area
   },
   'partly-filled-round-depth': (inputs) =>
-    answer(levelFromArea(roundBore(number(inputs, 'diameterMm')), mm2(number(inputs, 'areaMm2'))), (depthMm) => ({
-      depthMm
-    })),
+    withSection(roundBore(number(inputs, 'diameterMm')), (bore) =>
+      answer(levelFromArea(bore, mm2(number(inputs, 'areaMm2'))), (depthMm) => ({ depthMm }))
+    ),
   'cup-volume': (inputs) => {
     const [top, bottom] = [mm(number(inputs, 'topRadiusMm')), mm(number(inputs, 'bottomRadiusMm'))]
-    return { volumeMm3: frustumVolume(top, bottom, mm(number(inputs, 'heightMm'))) }
+    const height = mm(number(inputs, 'heightMm'))
+    const wrong = checkFrustum(top, bottom, height)
+    return wrong ? { problem: wrong.code } : { volumeMm3: frustumVolume(top, bottom, height) }
   },
   'round-tube-section': (inputs) => {
     const section = roundSection(mmFromInches(number(inputs, 'outsideIn')), mmFromInches(number(inputs, 'boreIn')))
-    const strength = grossStrength(section)
-    return {
-      areaIn2: strength.areaMm2 / MM_PER_INCH ** 2,
-      secondMomentIn4: strength.secondMomentMm4 / MM_PER_INCH ** 4,
-      sectionModulusIn3: strength.sectionModulusMm3 / MM_PER_INCH ** 3
-    }
+    return withSection(section, (sound) => inInches(grossStrength(sound)))
   },
-  'rectangular-tube-section': (inputs) => {
-    const section = tube(inputs)
-    const upright = grossStrength(section)
-    const flat = grossStrength({ ...section, widthMm: section.heightMm, heightMm: section.widthMm })
-    return {
-      areaIn2: upright.areaMm2 / MM_PER_INCH ** 2,
-      secondMomentUprightIn4: upright.secondMomentMm4 / MM_PER_INCH ** 4,
-      secondMomentFlatIn4: flat.secondMomentMm4 / MM_PER_INCH ** 4,
-      sectionModulusUprightIn3: upright.sectionModulusMm3 / MM_PER_INCH ** 3,
-      sectionModulusFlatIn3: flat.sectionModulusMm3 / MM_PER_INCH ** 3
-    }
-  },
+  'rectangular-tube-section': (inputs) =>
+    withSection(tube(inputs), (section) => {
+      const upright = grossStrength(section)
+      const flat = grossStrength({ ...section, widthMm: section.heightMm, heightMm: section.widthMm })
+      return {
+        areaIn2: upright.areaMm2 / MM_PER_INCH ** 2,
+        secondMomentUprightIn4: upright.secondMomentMm4 / MM_PER_INCH ** 4,
+        secondMomentFlatIn4: flat.secondMomentMm4 / MM_PER_INCH ** 4,
+        sectionModulusUprightIn3: upright.sectionModulusMm3 / MM_PER_INCH ** 3,
+        sectionModulusFlatIn3: flat.sectionModulusMm3 / MM_PER_INCH ** 3
+      }
+    }),
   'net-section': (inputs) =>
-    answer(netStrength(tube(inputs), mmFromInches(number(inputs, 'holeIn'))), (strength) => ({
-      areaIn2: strength.areaMm2 / MM_PER_INCH ** 2,
-      secondMomentIn4: strength.secondMomentMm4 / MM_PER_INCH ** 4,
-      sectionModulusIn3: strength.sectionModulusMm3 / MM_PER_INCH ** 3
-    })),
-  'rectangular-bore-area': (inputs) => ({ areaIn2: boreArea(tube(inputs)) / MM_PER_INCH ** 2 }),
+    withSection(tube(inputs), (section) =>
+      answer(netStrength(section, mmFromInches(number(inputs, 'holeIn'))), inInches)
+    ),
+  'rectangular-bore-area': (inputs) =>
+    withSection(tube(inputs), (section) => ({ areaIn2: boreArea(section) / MM_PER_INCH ** 2 })),
   'tube-weight': (inputs) => {
     const section = roundSection(mmFromInches(number(inputs, 'outsideIn')), mmFromInches(number(inputs, 'boreIn')))
-    const gramsPerMetre = massPerMetre(section, number(inputs, 'densityGPerCm3'))
-    return { lbPerFt: (gramsPerMetre * (MM_PER_FOOT / 1000)) / GRAMS_PER_POUND, kgPerM: gramsPerMetre / 1000 }
+    return withSection(section, (sound) => {
+      const gramsPerMetre = massPerMetre(sound, number(inputs, 'densityGPerCm3'))
+      return { lbPerFt: (gramsPerMetre * (MM_PER_FOOT / 1000)) / GRAMS_PER_POUND, kgPerM: gramsPerMetre / 1000 }
+    })
   },
   saddle: (inputs) => {
     const radius = mm(number(inputs, 'outsideRadiusMm'))
@@ -114,6 +117,18 @@ export const SECTION_QUANTITIES: Readonly<Record<string, Work>> = {
     )
   }
 }
+
+/** The answer from a section that can be, else the code of what is wrong with it. */
+function withSection(section: Section, work: (section: Section) => Answer): Answer {
+  const wrong = checkSection(section)
+  return wrong ? { problem: wrong.code } : work(section)
+}
+
+const inInches = ({ areaMm2, secondMomentMm4, sectionModulusMm3 }: ReturnType<typeof grossStrength>): Answer => ({
+  areaIn2: areaMm2 / MM_PER_INCH ** 2,
+  secondMomentIn4: secondMomentMm4 / MM_PER_INCH ** 4,
+  sectionModulusIn3: sectionModulusMm3 / MM_PER_INCH ** 3
+})
 
 /** A round bore without a wall. */
 const roundBore = (diameterMm: number): Section => roundSection(mm(diameterMm), mm(diameterMm))

@@ -13,7 +13,7 @@ export function FitCard({ fit, take }: { readonly fit: Fit; readonly take: () =>
       <FitPicture fit={fit} />
       <strong>{name}</strong>
       <p className="quiet small">
-        {profile?.name}: {fit.lengthsMm.map(say.length).join(', ')}
+        {profile?.name}: {rowsInWords(fit.lengthsMm.map(say.length))}
       </p>
       <dl className="fit-figures small">
         <Figure name="Stock" value={fit.costMinor === null ? 'no price' : say.money(fit.costMinor)} />
@@ -32,6 +32,14 @@ export function FitCard({ fit, take }: { readonly fit: Fit; readonly take: () =>
       </button>
     </li>
   )
+}
+
+/** Rows of one length together: `2 × 1460 mm`. A figure is not parted from its unit. */
+function rowsInWords(lengths: readonly string[]): string {
+  const counts = new Map<string, number>()
+  for (const length of lengths) counts.set(length, (counts.get(length) ?? 0) + 1)
+  const words = [...counts].map(([length, count]) => (count === 1 ? length : `${count} × ${length}`))
+  return words.map((each) => each.replaceAll(' ', '\u00a0')).join(', ')
 }
 
 function Figure({ name, value }: { readonly name: string; readonly value: string }) {

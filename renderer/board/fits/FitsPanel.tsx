@@ -1,19 +1,20 @@
 import { useState } from 'react'
+import { takeFit } from '../../../shared-model/fits'
 import { ok } from '../../../shared-model/outcome'
 import { useOffered } from '../../catalogue/use-offered'
 import { ChoiceField } from '../../fields/ChoiceField'
 import { LengthField } from '../../fields/LengthField'
 import { NOTHING } from '../../store/selection'
 import { useActions, useApp } from '../../store/use-app'
-import type { FitAsk } from '../../workers/plan-worker'
+import type { FitAsk, FoundFits } from '../../workers/plan-worker'
 import { FitCard } from './FitCard'
 import { fitAsks } from './fit-asks'
-import { type FitsState, useFits } from './use-fits'
+import { type FitsState, MOST_MS, useFits } from './use-fits'
 
 const ANY = 'any'
 /** Room between two rows for a hand; a starting value. */
 const FIRST_GAP_MM = 20
-/** More pictures than this are not compared by eye. */
+/** More pictures than this are not compared by eye; the others are shown when asked for. */
 const MOST_SHOWN = 24
 
 /** Layouts that fit the sill and that no other beats, each as a picture with its figures; one click takes one. */
@@ -90,16 +91,20 @@ function Found({ state }: { readonly state: Extract<FitsState, { readonly kind: 
   const sill = useApp((each) => each.design.sill)
   const workshop = useApp((each) => each.workshop)
   const { editDesign, select, look } = useActions()
-  const { fits, early } = state.found
+  const [all, setAll] = useState(false)
+  const { fits } = state.found
   if (sill !== state.sill || workshop !== state.workshop) {
     return <p className="quiet small">The sill or the workshop has changed since. Ask again to see what fits now.</p>
   }
   if (fits.length === 0) {
     return (
-      <p role="status">
-        Nothing fits without a fault. Try another crop, a smaller gap, or stock that is wide enough for a cup and long
-        enough for a row.
-      </p>
+      <>
+        <p role="status">
+          Nothing fits without a fault. Try another crop, a smaller gap, or stock that is wide enough for a cup and long
+          enough for a row.
+        </p>
+        <HowWhole found={state.found} />
+      </>
     )
   }
   return (
@@ -107,18 +112,17 @@ function Found({ state }: { readonly state: Extract<FitsState, { readonly kind: 
       <p className="quiet small" role="status">
         {fits.length === 1 ? 'One layout' : `${fits.length} layouts`}; none is beaten by another in plants, cost per
         plant, stock left over and weight together.
-        {early ? ' The time ran out before the longest rows were tried.' : ''}
       </p>
+      <HowWhole found={state.found} />
       <ul className="fit-list">
-        {fits.slice(0, MOST_SHOWN).map((fit, serial) => (
+        {(all ? fits : fits.slice(0, MOST_SHOWN)).map((fit, serial) => (
           <FitCard
             // biome-ignore lint/suspicious/noArrayIndexKey: proposals have no name but their place
             key={serial}
             fit={fit}
             take={() => {
               editDesign('take a layout that fits', (design) => {
-                const { channels, seats, parts, crops } = fit.design
-                return ok({ ...design, channels, seats, parts, crops, dimensions: [], notes: [] })
+                return ok(takeFit(design, fit))
               })
               select(NOTHING)
               look({ said: `Layout with ${fit.plants} plants taken. Undo brings the old one back.` })
@@ -126,6 +130,25 @@ function Found({ state }: { readonly state: Extract<FitsState, { readonly kind: 
           />
         ))}
       </ul>
+      {all || fits.length <= MOST_SHOWN ? null : (
+        <button type="button" className="button" onClick={() => setAll(true)}>
+          Show the other {fits.length - MOST_SHOWN}
+        </button>
+      )}
     </>
+  )
+}
+
+/** Whether every layout was tried, and if not, what ended the search. */
+function HowWhole({ found }: { readonly found: FoundFits }) {
+  const { tried, possible, capped, ended } = found
+  const why = ended === 'time' ? `after ${MOST_MS / 1000} seconds` : 'because there are too many layouts to try'
+  return (
+    <p className="quiet small" role="status">
+      {ended === null
+        ? `Every layout was tried: ${tried}.`
+        : `The search was ended early, ${why}: ${tried} of ${possible} layouts were tried, those with short rows first. A better one may be missing.`}
+      {capped ? ' At most 4 rows of at most 40 sites are tried.' : ''}
+    </p>
   )
 }

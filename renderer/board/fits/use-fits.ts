@@ -6,7 +6,7 @@ import { useAppStore } from '../../store/use-app'
 import type { FitAsk, FoundFits } from '../../workers/plan-worker'
 
 /** A search is ended after this long and says so. */
-const MOST_MS = 30_000
+export const MOST_MS = 30_000
 
 export type FitsState =
   | { readonly kind: 'idle' }

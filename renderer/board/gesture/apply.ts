@@ -2,11 +2,15 @@ import {
   copyChannels,
   type Design,
   type Edited,
+  editNote,
   editOpening,
   moveChannels,
   moveSites,
-  resizeChannel
+  resizeChannel,
+  standOff
 } from '../../../shared-model/design'
+import { ok } from '../../../shared-model/outcome'
+import { mm, setOnGraduation } from '../../../shared-model/units'
 import type { Gesture, Live } from '../board-store'
 import type { Point } from '../scale'
 import { moved, pulled, type Snapping, slid } from './moved'
@@ -27,6 +31,13 @@ export function applied(gesture: Gesture, at: Point, before: Design, snapping: S
     const way = Math.abs(by.y) > Math.abs(by.x) ? 'back' : 'along'
     return moveApplied(gesture, to.dxMm, to.dyMm, to.lines, way)
   }
+  if (gesture.kind === 'note')
+    return noteApplied(gesture, { x: gesture.start.x + by.x, y: gesture.start.y + by.y }, snapping)
+  if (gesture.kind === 'stand-off') {
+    const wantedMm = gesture.startMm + (gesture.upright ? by.x : -by.y)
+    const made = standOff(before, gesture.dimensionId, wantedMm)
+    return standOffApplied(gesture, made.dimensions.find(({ id }) => id === gesture.dimensionId)?.offMm ?? wantedMm)
+  }
   const channel = before.channels.find((each) => each.id === gesture.channelId)
   if (channel === undefined) return null
   if (gesture.kind === 'pull') {
@@ -46,6 +57,12 @@ export function appliedExactly(gesture: Gesture, valueMm: number, live: Live): A
         : moveApplied(gesture, valueMm - gesture.start.xMm, live.acrossMm, [], 'along')
     case 'pull':
       return lengthApplied(gesture, valueMm, [])
+    case 'note':
+      return live.way === 'back'
+        ? noteApplied(gesture, { x: live.acrossMm, y: valueMm }, null)
+        : noteApplied(gesture, { x: valueMm, y: live.acrossMm }, null)
+    case 'stand-off':
+      return standOffApplied(gesture, valueMm)
     case 'site':
     case 'opening':
       return positionApplied(gesture, valueMm)
@@ -87,4 +104,24 @@ const positionApplied = (gesture: Of<'site'> | Of<'opening'>, atMm: number): App
       : editOpening(design, gesture.channelId, gesture.openingId, { atMm }),
   live: { label: 'From the datum end', valueMm: atMm, acrossMm: 0, way: 'along', lines: [] },
   what: gesture.kind === 'site' ? 'move a cup site' : 'move a service opening'
+})
+
+function noteApplied(gesture: Of<'note'>, to: Point, snapping: Snapping | null): Applied {
+  const set = (valueMm: number): number =>
+    snapping === null ? valueMm : setOnGraduation(mm(valueMm), snapping.graduation, 'nearest')
+  const at = { x: set(to.x), y: set(to.y) }
+  const back = Math.abs(at.y - gesture.start.y) > Math.abs(at.x - gesture.start.x)
+  return {
+    change: (design) => ok(editNote(design, gesture.noteId, { xMm: at.x, yMm: at.y })),
+    live: back
+      ? { label: 'Note, from the front edge', valueMm: at.y, acrossMm: at.x, way: 'back', lines: [] }
+      : { label: 'Note, from the sill’s left end', valueMm: at.x, acrossMm: at.y, way: 'along', lines: [] },
+    what: 'move a note'
+  }
+}
+
+const standOffApplied = (gesture: Of<'stand-off'>, offMm: number): Applied => ({
+  change: (design) => ok(standOff(design, gesture.dimensionId, offMm)),
+  live: { label: 'Line, from what it measures', valueMm: offMm, acrossMm: 0, way: 'along', lines: [] },
+  what: 'move a dimension line'
 })

@@ -1,8 +1,8 @@
 import { type KeyboardEvent, useMemo, useRef } from 'react'
-import { moveChannels, moveSites } from '../../../shared-model/design'
+import { editOpening, moveChannels, moveSites } from '../../../shared-model/design'
 import { graduationNm, mm, NM_PER_MM, parseLength, showLength } from '../../../shared-model/units'
 import { usePlanStore } from '../../plan/use-plan'
-import { NOTHING } from '../../store/selection'
+import { NOTHING, type Selection } from '../../store/selection'
 import { useAppStore } from '../../store/use-app'
 import { copyChosen, deleteChosen } from '../board-acts'
 import { boardStore } from '../board-store'
@@ -11,7 +11,8 @@ import { alongRun } from '../runs'
 import { panned, zoomedAt } from '../scale'
 import { useFit } from '../use-fit'
 import { walked } from '../walk'
-import { appliedExactly } from './apply'
+import { applied, appliedExactly } from './apply'
+import { pinnedGesture } from './pinned-gesture'
 
 const ARROWS: Readonly<Record<string, { readonly x: number; readonly y: number }>> = {
   ArrowLeft: { x: -1, y: 0 },
@@ -32,8 +33,8 @@ export function useBoardKeys() {
   return useMemo(() => {
     const nudge = (arrow: { readonly x: number; readonly y: number }, larger: boolean): void => {
       const state = store.getState()
-      const { channelIds, siteIds } = state.selection
-      if (channelIds.length === 0) {
+      const { channelIds, siteIds, openingId, pinnedId } = state.selection
+      if (channelIds.length === 0 && pinnedId === null) {
         boardStore.setState((board) => ({
           scale: panned(board.scale, -arrow.x * PAN_PX, arrow.y * PAN_PX),
           placed: true
@@ -48,20 +49,49 @@ export function useBoardKeys() {
       }
       const by = nudged.current
       const channel = state.design.channels.find((each) => each.id === channelIds[0])
-      if (siteIds.length > 0 && channel !== undefined) {
+      if (pinnedId !== null) nudgePinned(pinnedId, by)
+      else if (openingId !== null && channel !== undefined) {
+        const startMm = openingNow(openingId)?.atMm ?? 0
+        store.do.drag((design) =>
+          editOpening(design, channel.id, openingId, { atMm: startMm + alongRun(channel.heading, by) })
+        )
+      } else if (siteIds.length > 0 && channel !== undefined) {
         store.do.drag((design) => moveSites(design, channel.id, siteIds, alongRun(channel.heading, by)))
       } else store.do.drag((design) => moveChannels(design, channelIds, by.x, by.y))
+    }
+
+    /** From before the nudging began, so that held keys add up once. */
+    const before = () => store.getState().history.held?.design ?? store.getState().design
+    const openingNow = (id: string) =>
+      before()
+        .channels.find((each) => each.id === store.getState().selection.channelIds[0])
+        ?.openings.find((each) => each.id === id)
+    const nudgePinned = (id: string, by: { readonly x: number; readonly y: number }): void => {
+      const held = { design: before() }
+      const gesture = pinnedGesture(id, { x: 0, y: 0 }, held, planStore.getState().live, boardStore.getState().scale)
+      const done = gesture === null ? null : applied(gesture, by, held.design, null)
+      if (done !== null) store.do.drag(done.change)
     }
 
     const settle = (): void => {
       if (!nudged.current.open) return
       nudged.current = { x: 0, y: 0, open: false }
       const { selection } = store.getState()
-      store.do.drop(selection.siteIds.length > 0 ? 'move a cup site' : 'move a channel')
+      store.do.drop(movedWhat(selection))
       const { design, workshop } = store.getState()
       const channel = design.channels.find((each) => each.id === selection.channelIds[0])
       const site = channel?.sites.find((each) => each.id === selection.siteIds[0])
       const said = (valueMm: number): string => showLength(mm(valueMm), workshop.shows)
+      const opening = channel?.openings.find((each) => each.id === selection.openingId)
+      const note = design.notes.find((each) => each.id === selection.pinnedId)
+      if (note !== undefined) {
+        store.do.look({ said: `Note ${said(note.xMm)} from the left, ${said(note.yMm)} from the front` })
+        return
+      }
+      if (opening !== undefined) {
+        store.do.look({ said: `Opening ${said(opening.atMm)} from the datum end` })
+        return
+      }
       if (site !== undefined) store.do.look({ said: `Site ${said(site.atMm)} from the datum end` })
       else if (channel !== undefined)
         store.do.look({ said: `Channel ${said(channel.xMm)} from the left, ${said(channel.yMm)} from the front` })
@@ -78,7 +108,7 @@ export function useBoardKeys() {
         const reading = parseLength(typed, {
           shown: shows.units,
           decimalMark: shows.decimalMark,
-          negative: gesture.kind === 'move'
+          negative: gesture.kind === 'move' || gesture.kind === 'note' || gesture.kind === 'stand-off'
         })
         if (reading.ok && gesture.kind === 'draw') {
           boardStore.setState({ gesture: null, live: null, typed: '' })
@@ -111,7 +141,7 @@ export function useBoardKeys() {
       if (arrow !== undefined && !command) nudge(arrow, event.shiftKey)
       else if (event.key === 'Tab') {
         const { design, selection } = store.getState()
-        const next = walked(design.channels, selection, event.shiftKey ? -1 : 1)
+        const next = walked(design, selection, event.shiftKey ? -1 : 1)
         if (next === null) return
         store.do.select(next.selection)
         store.do.look({ said: next.said })
@@ -139,4 +169,10 @@ export function useBoardKeys() {
       }
     }
   }, [store, planStore, fitSill])
+}
+
+const movedWhat = ({ siteIds, openingId, pinnedId }: Selection): string => {
+  if (pinnedId !== null) return 'move a pinned thing'
+  if (openingId !== null) return 'move a service opening'
+  return siteIds.length > 0 ? 'move a cup site' : 'move a channel'
 }

@@ -1,14 +1,24 @@
 import { type PointerEvent, useMemo, useRef } from 'react'
 import { usePlanStore } from '../../plan/use-plan'
-import { chooseChannel, chooseSite, NOTHING, toggleChannel, toggleSite } from '../../store/selection'
+import {
+  chooseChannel,
+  chooseOpening,
+  choosePinned,
+  chooseSite,
+  NOTHING,
+  toggleChannel,
+  toggleSite
+} from '../../store/selection'
 import { useAppStore } from '../../store/use-app'
 import { boardStore, type Gesture, type Live } from '../board-store'
 import { pick, touched } from '../pick'
+import { pickPinned } from '../pinned/pick-pinned'
 import { pinDimensionHere, pinNoteHere } from '../pinned/pin-here'
 import { addDrawnChannel, addSiteAt } from '../place-new'
 import { type Point, panned, toMm } from '../scale'
 import { type Applied, applied } from './apply'
 import { gestureFrom } from './gesture-from'
+import { pinnedGesture } from './pinned-gesture'
 import { snappingNow } from './snapping-now'
 
 /** A hand trembles by this much without meaning it. */
@@ -61,7 +71,7 @@ export function usePointer() {
           store.do.select(chooseSite(picked.channelId, picked.siteId))
       }
       if (picked.kind === 'opening') {
-        store.do.select({ ...chooseChannel(picked.channelId), openingId: picked.openingId })
+        store.do.select(chooseOpening(picked.channelId, picked.openingId))
       }
       if (picked.kind === 'nothing' && !more) store.do.select(NOTHING)
       return picked
@@ -93,6 +103,16 @@ export function usePointer() {
       }
       if (tool === 'note') {
         pinNoteHere(store, onSill)
+        return
+      }
+      const { live } = planStore.getState()
+      const pinnedId = pickPinned(
+        { design: store.getState().design, sill: live.sill, scale, pictureWidth: boardStore.getState().size.width },
+        at
+      )
+      if (pinnedId !== null) {
+        store.do.select(choosePinned(pinnedId))
+        start(pinnedGesture(pinnedId, onSill, store.getState(), live, scale))
         return
       }
       start(
@@ -130,7 +150,7 @@ export function usePointer() {
       if (typed !== '') return
       const state = store.getState()
       const plan = planStore.getState().live
-      const moving = gesture.kind === 'move' ? gesture.ids : [gesture.channelId]
+      const moving = gesture.kind === 'move' ? gesture.ids : 'channelId' in gesture ? [gesture.channelId] : []
       const done = applied(
         gesture,
         onSill,

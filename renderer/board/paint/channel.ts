@@ -1,19 +1,9 @@
-import { type Channel, type ChannelLayout, direction, type Outline, pointOnSill } from '../../../shared-model/layout'
+import { type ChannelLayout, direction, type Outline, pointOnSill } from '../../../shared-model/layout'
 import { type Scale, xPx, yPx } from '../scale'
+import type { ChannelPicture } from './channel-picture'
+import { circles, roundPx, trace } from './circles'
+import { paintHoles } from './holes'
 import { type Ink, lettering } from './ink'
-import { paintLock } from './lock'
-
-export interface ChannelPicture {
-  readonly channel: Channel
-  readonly layout: ChannelLayout
-  readonly mark: string
-  /** Widest rim by site. */
-  readonly rimsMm: ReadonlyMap<string, number>
-  readonly chosen: boolean
-  readonly chosenSites: readonly string[]
-  readonly openingId: string | null
-  readonly canopies: boolean
-}
 
 type Ctx = CanvasRenderingContext2D
 
@@ -24,7 +14,7 @@ export function paintChannel(ctx: Ctx, scale: Scale, picture: ChannelPicture, in
   paintBox(ctx, scale, layout.outline, ink.closure, ink['channel-edge'], 1)
   paintBox(ctx, scale, layout.body, ink.channel, ink['channel-edge'], 1.25)
   if (picture.canopies) paintCanopies(ctx, scale, layout, ink)
-  for (const hole of layout.holes) paintHole(ctx, scale, picture, hole, ink)
+  paintHoles(ctx, scale, picture, ink)
   if (layout.section.shape === 'round') paintCentreLine(ctx, scale, layout.body, picture.channel.heading, ink)
   paintDatum(ctx, scale, picture, ink)
   if (chosen) {
@@ -51,72 +41,25 @@ function paintBox(ctx: Ctx, scale: Scale, box: Outline, fill: string, edge: stri
   ctx.strokeRect(x, y, width, height)
 }
 
+/** Every other canopy is filled in one go, so that neighbours' fills still lie over each other where leaves do. */
 function paintCanopies(ctx: Ctx, scale: Scale, layout: ChannelLayout, ink: Ink): void {
-  for (const canopy of layout.canopies) {
-    ctx.beginPath()
-    ctx.arc(xPx(scale, canopy.xMm), yPx(scale, canopy.yMm), canopy.radiusMm * scale.pxPerMm, 0, 2 * Math.PI)
-    ctx.fillStyle = ink.canopy
-    ctx.globalAlpha = 0.09
+  const rounds = layout.canopies.map(({ xMm, yMm, radiusMm }) => roundPx(scale, xMm, yMm, radiusMm))
+  ctx.fillStyle = ink.canopy
+  ctx.globalAlpha = 0.09
+  for (const odd of [0, 1]) {
+    trace(
+      ctx,
+      rounds.filter((_, at) => at % 2 === odd)
+    )
     ctx.fill()
-    ctx.globalAlpha = 0.75
-    ctx.strokeStyle = ink.canopy
-    ctx.lineWidth = 1
-    ctx.setLineDash([5, 3])
-    ctx.stroke()
-    ctx.setLineDash([])
-    ctx.globalAlpha = 1
   }
-}
-
-function paintHole(
-  ctx: Ctx,
-  scale: Scale,
-  picture: ChannelPicture,
-  hole: ChannelLayout['holes'][number],
-  ink: Ink
-): void {
-  const x = xPx(scale, hole.xMm)
-  const y = yPx(scale, hole.yMm)
-  const radius = (hole.diameterMm / 2) * scale.pxPerMm
-  const rim = ((picture.rimsMm.get(hole.id) ?? 0) / 2) * scale.pxPerMm
-  const chosen = picture.chosenSites.includes(hole.id) || picture.openingId === hole.id
-  if (rim > radius) circle(ctx, x, y, rim, ink.channel, ink.rim, 1)
-  circle(ctx, x, y, radius, ink.hole, ink.rim, hole.kind === 'site' ? 1 : 1.5)
-  const cross = Math.max(3, Math.min(radius * 0.35, 9))
-  ctx.beginPath()
-  ctx.moveTo(x - cross, y)
-  ctx.lineTo(x + cross, y)
-  ctx.moveTo(x, y - cross)
-  ctx.lineTo(x, y + cross)
-  ctx.strokeStyle = ink.dimension
-  ctx.lineWidth = 0.8
+  ctx.globalAlpha = 1
+  ctx.strokeStyle = ink.canopy
+  ctx.lineWidth = 1
+  ctx.setLineDash([5, 3])
+  trace(ctx, rounds)
   ctx.stroke()
-  if (hole.kind === 'opening') {
-    ctx.beginPath()
-    ctx.rect(x - radius - 2, y - radius - 2, 2 * radius + 4, 2 * radius + 4)
-    ctx.stroke()
-  }
-  if (picture.channel.sites.some((site) => site.id === hole.id && site.locked)) {
-    const off = Math.max(radius, rim) * Math.SQRT1_2
-    paintLock(ctx, x + off, y + off, ink)
-  }
-  if (chosen) {
-    ctx.beginPath()
-    ctx.arc(x, y, Math.max(radius, rim) + 4, 0, 2 * Math.PI)
-    ctx.strokeStyle = ink.select
-    ctx.lineWidth = 2.5
-    ctx.stroke()
-  }
-}
-
-function circle(ctx: Ctx, x: number, y: number, radius: number, fill: string, edge: string, line: number): void {
-  ctx.beginPath()
-  ctx.arc(x, y, Math.max(0.5, radius), 0, 2 * Math.PI)
-  ctx.fillStyle = fill
-  ctx.fill()
-  ctx.strokeStyle = edge
-  ctx.lineWidth = line
-  ctx.stroke()
+  ctx.setLineDash([])
 }
 
 /** Long and short dashes along a tube's axis, as drawings mark it. */
@@ -165,7 +108,7 @@ function paintDatum(ctx: Ctx, scale: Scale, { channel, mark }: ChannelPicture, i
   ctx.fillStyle = ink['channel-edge']
   ctx.fill()
   const at = { x: x + dx * 20 * ink.size, y: y - dy * 20 * ink.size }
-  circle(ctx, at.x, at.y, 9.5 * ink.size, ink.channel, ink['channel-edge'], 1)
+  circles(ctx, [{ ...at, radius: 9.5 * ink.size }], ink.channel, ink['channel-edge'], 1)
   ctx.fillStyle = ink.text
   ctx.font = lettering(ink, 12, 600)
   ctx.textAlign = 'center'

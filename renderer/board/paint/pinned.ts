@@ -1,33 +1,42 @@
-import { type Anchor, type Design, type PinnedNote, pinnedSpan, type Shows } from '../../../shared-model/design'
+import type { Anchor, Design, PinnedNote, Shows } from '../../../shared-model/design'
+import { pinnedSpan } from '../../../shared-model/design'
 import { mm, showLength } from '../../../shared-model/units'
+import { dimensionLie, lineOf, noteLie } from '../pinned/lie'
 import { type Scale, toPx } from '../scale'
 import { paintDimension, plainLook } from './dimension'
 import { type Ink, lettering } from './ink'
 
 type Ctx = CanvasRenderingContext2D
 
-/** Dimension lines stand this far from what they measure, and as many steps as keep neighbours apart. */
-const OFFSET_PX = 24
-const STEP_PX = 18
-const STEPS = 3
-
-/** Dimensions and notes that stay. */
+/** Dimensions and notes that stay; the chosen one in a ring. */
 export function paintPinned(
   ctx: Ctx,
   scale: Scale,
-  design: Pick<Design, 'channels' | 'dimensions' | 'notes'> & { readonly pinFrom: Anchor | null },
+  design: Pick<Design, 'channels' | 'dimensions' | 'notes'> & {
+    readonly pinFrom: Anchor | null
+    readonly pinnedId: string | null
+  },
   sill: { readonly lengthMm: number; readonly depthMm: number },
   shows: Shows,
   ink: Ink
 ): void {
-  const look = { ...plainLook(ink), colour: ink.text }
   design.dimensions.forEach((dimension, serial) => {
-    const span = pinnedSpan(design, sill, dimension)
-    if (span === null) return
-    const offset = (OFFSET_PX + STEP_PX * (serial % STEPS)) * ink.size
-    const from = toPx(scale, span.from.xMm, span.from.yMm)
-    const to = toPx(scale, span.to.xMm, span.to.yMm)
-    paintDimension(ctx, from, to, offset, showLength(mm(span.valueMm), shows), look, span.upright)
+    const lie = dimensionLie(design, sill, dimension, serial, scale, ink.size)
+    if (lie === null) return
+    const chosen = dimension.id === design.pinnedId
+    const look = { ...plainLook(ink), colour: chosen ? ink.select : ink.text }
+    paintDimension(ctx, lie.from, lie.to, lie.offset, showLength(mm(lie.valueMm), shows), look, lie.upright)
+    if (chosen) {
+      const [a, b] = lineOf(lie)
+      paintRing(
+        ctx,
+        Math.min(a.x, b.x) - 8,
+        Math.min(a.y, b.y) - 8,
+        Math.abs(a.x - b.x) + 16,
+        Math.abs(a.y - b.y) + 16,
+        ink
+      )
+    }
   })
   const begun = design.pinFrom === null ? null : pinnedSpan(design, sill, { from: design.pinFrom, to: design.pinFrom })
   if (begun !== null) {
@@ -38,35 +47,44 @@ export function paintPinned(
     ctx.lineWidth = 2.5
     ctx.stroke()
   }
-  for (const note of design.notes) paintNote(ctx, scale, note, ink)
+  for (const note of design.notes) paintNote(ctx, scale, note, ink, note.id === design.pinnedId)
+}
+
+function paintRing(ctx: Ctx, x: number, y: number, width: number, height: number, ink: Ink): void {
+  ctx.strokeStyle = ink.select
+  ctx.lineWidth = 2.5
+  ctx.setLineDash([])
+  ctx.strokeRect(x, y, width, height)
 }
 
 /** A dot at the place, a short leader and the words. */
-function paintNote(ctx: Ctx, scale: Scale, note: PinnedNote, ink: Ink): void {
-  const { x, y } = toPx(scale, note.xMm, note.yMm)
+function paintNote(ctx: Ctx, scale: Scale, note: PinnedNote, ink: Ink, chosen: boolean): void {
   ctx.font = lettering(ink, 12)
   ctx.textAlign = 'left'
   ctx.textBaseline = 'middle'
-  const width = ctx.measureText(note.text).width + 10
-  const leads = 14 * ink.size
   const roomPx = ctx.canvas.width / Math.max(1, ctx.getTransform().a)
-  const left = x + leads + width > roomPx ? x - leads - width : x + leads
-  const at = { x: left, y: y - 18 * ink.size }
-  const height = 18 * ink.size
+  const { at, left, middle, width, height, pad } = noteLie(
+    note,
+    ctx.measureText(note.text).width,
+    scale,
+    ink.size,
+    roomPx
+  )
   ctx.strokeStyle = ink.text
   ctx.fillStyle = ink.text
   ctx.lineWidth = 0.9
   ctx.setLineDash([])
   ctx.beginPath()
-  ctx.moveTo(x, y)
-  ctx.lineTo(left > x ? left : left + width, at.y)
+  ctx.moveTo(at.x, at.y)
+  ctx.lineTo(left > at.x ? left : left + width, middle)
   ctx.stroke()
   ctx.beginPath()
-  ctx.arc(x, y, 2.5, 0, 2 * Math.PI)
+  ctx.arc(at.x, at.y, 2.5, 0, 2 * Math.PI)
   ctx.fill()
   ctx.fillStyle = ink.sill
-  ctx.fillRect(at.x, at.y - height / 2, width, height)
-  ctx.strokeRect(at.x, at.y - height / 2, width, height)
+  ctx.fillRect(left, middle - height / 2, width, height)
+  ctx.strokeRect(left, middle - height / 2, width, height)
   ctx.fillStyle = ink.text
-  ctx.fillText(note.text, at.x + 5, at.y + 0.5)
+  ctx.fillText(note.text, left + pad, middle + 0.5)
+  if (chosen) paintRing(ctx, left - 3, middle - height / 2 - 3, width + 6, height + 6, ink)
 }

@@ -5,7 +5,7 @@ import { type Ink, readInk } from './ink'
 export function useInk(): Ink {
   const [ink, setInk] = useState<Ink>(() => readInk(document.documentElement))
   useEffect(() => {
-    const again = (): void => setInk(readInk(document.documentElement))
+    const again = (): void => setInk((before) => kept(before, readInk(document.documentElement)))
     const watched = ['(prefers-color-scheme: dark)', '(forced-colors: active)'].map((query) => matchMedia(query))
     for (const query of watched) query.addEventListener('change', again)
     window.addEventListener('inkchange', again)
@@ -20,3 +20,7 @@ export function useInk(): Ink {
   }, [])
   return ink
 }
+
+/** The ink from before as long as nothing of it has changed, so that nothing is drawn again for it. */
+const kept = (before: Ink, now: Ink): Ink =>
+  Object.entries(now).every(([name, value]) => before[name as keyof Ink] === value) ? before : now

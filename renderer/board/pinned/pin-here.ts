@@ -1,6 +1,8 @@
-import { type Anchor, pinDimension, pinNote } from '../../../shared-model/design'
+import { type Anchor, pinDimension, pinNote, pinnedSpan } from '../../../shared-model/design'
 import { ok } from '../../../shared-model/outcome'
 import type { Plan } from '../../../shared-model/plan'
+import { reachField } from '../../frame/reach-field'
+import { choosePinned } from '../../store/selection'
 import type { AppStore } from '../../store/store'
 import { boardStore } from '../board-store'
 import type { Point } from '../scale'
@@ -15,7 +17,9 @@ export function pinDimensionHere(store: AppStore, plan: Plan, at: Point, reachMm
     return channel === undefined ? [] : [{ layout, heading: channel.heading }]
   })
   const here = anchorAt(drawn, plan.sill, at, reachMm)
-  const { pinFrom } = boardStore.getState()
+  const begun = boardStore.getState().pinFrom
+  // What it was begun on may have been taken away since.
+  const pinFrom = begun !== null && pinnedSpan(design, plan.sill, { from: begun, to: begun }) !== null ? begun : null
   if (here === null) {
     store.do.look({ said: 'Nothing there to measure to' })
     return
@@ -30,25 +34,22 @@ export function pinDimensionHere(store: AppStore, plan: Plan, at: Point, reachMm
 
 /** Pins a dimension between two things and lets go of the tool. */
 export function pinBetween(store: AppStore, from: Anchor, to: Anchor): void {
-  store.do.editDesign('pin a dimension', (design) => ok(pinDimension(design, from, to)))
+  const problem = store.do.editDesign('pin a dimension', (design) => ok(pinDimension(design, from, to)))
   boardStore.setState({ pinFrom: null })
-  store.do.look({ tool: 'choose', said: 'Dimension pinned' })
+  store.do.look({ tool: 'choose', ...(problem === null ? { said: 'Dimension pinned' } : {}) })
+  if (problem !== null) return
+  const made = store.getState().design.dimensions.at(-1)
+  if (made !== undefined) store.do.select(choosePinned(made.id))
 }
 
 /** A click with the note tool: a note there, its words ready to be typed over. */
 export function pinNoteHere(store: AppStore, at: Point): void {
-  store.do.editDesign('pin a note', (design) => ok(pinNote(design, Math.round(at.x), Math.round(at.y), 'Note')))
-  store.do.look({ tool: 'choose', said: 'Note pinned' })
+  const [x, y] = [Math.round(at.x), Math.round(at.y)]
+  const problem = store.do.editDesign('pin a note', (design) => ok(pinNote(design, x, y, 'Note')))
+  store.do.look({ tool: 'choose', ...(problem === null ? { said: 'Note pinned' } : {}) })
+  if (problem !== null) return
   const made = store.getState().design.notes.at(-1)
-  if (made !== undefined) requestAnimationFrame(() => focusNote(made.id))
-}
-
-function focusNote(id: string): void {
-  const field = document.querySelector(`[data-path="notes.${id}"]`)
-  const part = field?.closest('details')
-  if (part instanceof HTMLDetailsElement) part.open = true
-  if (field instanceof HTMLInputElement) {
-    field.focus()
-    field.select()
-  }
+  if (made === undefined) return
+  store.do.select(choosePinned(made.id))
+  reachField(`notes.${made.id}`)
 }

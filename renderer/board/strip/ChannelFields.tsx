@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import {
   changeClosure,
   changeProfile,
@@ -16,9 +17,12 @@ import { ChoiceField } from '../../fields/ChoiceField'
 import { LengthField } from '../../fields/LengthField'
 import { NumberField } from '../../fields/NumberField'
 import { TextField } from '../../fields/TextField'
-import { useLivePlan } from '../../plan/use-plan'
+import { usePlanState } from '../../plan/use-plan'
 import { useEdit } from '../../store/use-edit'
 import { useSay } from '../../store/use-say'
+import { DrawDownPart } from './follows/DrawDownPart'
+import { LevelsByStage } from './follows/LevelsByStage'
+import { WeightPart } from './follows/WeightPart'
 import { OpeningsList } from './OpeningsList'
 import { SiteRowFields } from './SiteRowFields'
 import { StripPart } from './StripPart'
@@ -33,11 +37,14 @@ const HEADINGS: readonly { readonly value: `${Heading}`; readonly label: string 
 const HEADING_OF: Readonly<Record<`${Heading}`, Heading>> = { '0': 0, '90': 90, '180': 180, '270': 270 }
 
 /** The figures of one channel. */
-export function ChannelFields({ channel }: { readonly channel: Channel }) {
+export const ChannelFields = memo(OneChannel)
+
+function OneChannel({ channel }: { readonly channel: Channel }) {
   const edit = useEdit()
   const offered = useOffered()
   const say = useSay()
-  const layout = useLivePlan().channels.find((each) => each.channelId === channel.id)?.layout
+  const part = usePlanState(({ live }) => live.channels.find((each) => each.channelId === channel.id))
+  const overallMm = part?.layout.overallLengthMm
   const path = `channels.${channel.id}`
   const profile = offered.profiles.find((each) => each.id === channel.profileId)
   const fitting = profile === undefined ? [] : fittingClosures(offered.closures, profile)
@@ -60,7 +67,7 @@ export function ChannelFields({ channel }: { readonly channel: Channel }) {
             label="Cut length"
             path={`${path}.lengthMm`}
             value={channel.lengthMm}
-            hint={layout === undefined ? undefined : `Overall ${say.length(layout.overallLengthMm)} with its ends`}
+            hint={overallMm === undefined ? undefined : `Overall ${say.length(overallMm)} with its ends`}
             commit={(lengthMm) =>
               edit.design('change a length', (design) => resizeChannel(design, channel.id, lengthMm, 'far'))
             }
@@ -154,6 +161,13 @@ export function ChannelFields({ channel }: { readonly channel: Channel }) {
       <SiteRowFields channel={channel} />
       <SupportsFields channel={channel} />
       <OpeningsList channel={channel} />
+      {part === undefined ? null : (
+        <>
+          <LevelsByStage part={part} />
+          <DrawDownPart part={part} />
+          <WeightPart part={part} />
+        </>
+      )}
     </>
   )
 }

@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import {
   addCrop,
   changeProfile,
@@ -26,6 +27,7 @@ const SEVERAL = 'several'
 export function ChannelsFields({ channels }: { readonly channels: readonly Channel[] }) {
   const edit = useEdit()
   const offered = useOffered()
+  const [refused, setRefused] = useState<string | null>(null)
   const ids = channels.map((each) => each.id)
   const [first, ...others] = channels
   if (first === undefined) return null
@@ -40,6 +42,8 @@ export function ChannelsFields({ channels }: { readonly channels: readonly Chann
   const profileId = shared((channel) => [channel.profileId])
   const cropId = shared((channel) => channel.sites.map((site) => site.cropId ?? SEVERAL))
   const several = { value: SEVERAL, label: 'Several' }
+  const arrange = (what: string, change: (design: Design) => Edited<Design>): void =>
+    setRefused(edit.design(what, change))
   const spreadable = channels.filter((each) => each.sites.length > 2)
   const setProfile = (id: string): string | null => {
     const profile = offered.profiles.find((each) => each.id === id)
@@ -104,7 +108,7 @@ export function ChannelsFields({ channels }: { readonly channels: readonly Chann
           className="button"
           disabled={spreadable.length === 0}
           onClick={() =>
-            edit.design(
+            arrange(
               'spread the sites',
               inTurn(spreadable, (design, channel) => spreadSites(design, channel.id))
             )
@@ -116,7 +120,7 @@ export function ChannelsFields({ channels }: { readonly channels: readonly Chann
           type="button"
           className="button"
           onClick={() =>
-            edit.design(
+            arrange(
               'match the sites',
               inTurn(others, (design, channel) => matchSites(design, channel.id, first.id))
             )
@@ -128,7 +132,7 @@ export function ChannelsFields({ channels }: { readonly channels: readonly Chann
           type="button"
           className="button"
           onClick={() =>
-            edit.design(
+            arrange(
               'stagger the sites',
               inTurn(others, (design, channel) => staggerSites(design, channel.id, first.id))
             )
@@ -137,6 +141,11 @@ export function ChannelsFields({ channels }: { readonly channels: readonly Chann
           Stagger against the first
         </button>
       </div>
+      {refused === null ? null : (
+        <p className="error" role="alert">
+          {refused}
+        </p>
+      )}
     </StripPart>
   )
 }

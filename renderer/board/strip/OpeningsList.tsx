@@ -1,7 +1,7 @@
 import { addOpening } from '../../../shared-model/design'
 import type { Channel } from '../../../shared-model/layout'
 import { OPENING_NAMES } from '../../../shared-model/words'
-import { chooseChannel } from '../../store/selection'
+import { chooseOpening } from '../../store/selection'
 import { useActions } from '../../store/use-app'
 import { useEdit } from '../../store/use-edit'
 import { useSay } from '../../store/use-say'
@@ -21,7 +21,7 @@ export function OpeningsList({ channel }: { readonly channel: Channel }) {
               type="button"
               className="button"
               aria-pressed={false}
-              onClick={() => select({ ...chooseChannel(channel.id), openingId: opening.id })}
+              onClick={() => select(chooseOpening(channel.id, opening.id))}
             >
               <span>{OPENING_NAMES[opening.kind]}</span>
               <span className="quiet small figure">{say.length(opening.atMm)}</span>

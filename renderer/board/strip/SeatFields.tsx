@@ -17,6 +17,7 @@ import { ChoiceField } from '../../fields/ChoiceField'
 import { useApp } from '../../store/use-app'
 import { useEdit } from '../../store/use-edit'
 import { SawAdviceList } from './SawAdviceList'
+import { SeatStack } from './SeatStack'
 import { StripPart } from './StripPart'
 
 const NONE = 'none'
@@ -41,6 +42,8 @@ export function SeatFields({ channel, siteIds, seatId }: SeatFieldsProps) {
   const path = `seats.${seat.id}`
   const partOf = (kind: Seat['stack'][number]['kind']): string =>
     seat.stack.find((each) => each.kind === kind)?.partId ?? NONE
+  const parts = [...offered.cups, ...offered.risers, ...offered.collars, ...offered.plantCollars]
+  const nameOf = (id: string): string => parts.find((each) => each.id === id)?.name ?? id
   return (
     <StripPart title={`Seat: ${seat.name === '' ? seat.id : seat.name}`} path={path} open>
       <p className="quiet small">
@@ -121,6 +124,7 @@ export function SeatFields({ channel, siteIds, seatId }: SeatFieldsProps) {
           A seat of their own for the chosen sites
         </button>
       ) : null}
+      <SeatStack channelId={channel.id} siteId={siteIds[0] ?? ''} nameOf={nameOf} />
       <SawAdviceList seatId={seat.id} sawId={seat.sawId} />
     </StripPart>
   )

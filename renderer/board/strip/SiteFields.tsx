@@ -6,6 +6,7 @@ import { ChoiceField } from '../../fields/ChoiceField'
 import { LengthField } from '../../fields/LengthField'
 import { useApp } from '../../store/use-app'
 import { useEdit } from '../../store/use-edit'
+import { DailyUseField } from './DailyUseField'
 import { SeatFields } from './SeatFields'
 import { StripPart } from './StripPart'
 
@@ -18,6 +19,7 @@ export function SiteFields({ channel, siteIds }: { readonly channel: Channel; re
   const seats = useApp((state) => state.design.seats)
   const sites = channel.sites.filter((site) => siteIds.includes(site.id))
   const [site] = sites
+  const crop = useApp((state) => state.design.crops.find((each) => each.id === site?.cropId))
   if (site === undefined) return null
   const sorted = [...channel.sites].sort((a, b) => a.atMm - b.atMm)
   const title = sites.length === 1 ? `Site ${sorted.indexOf(site) + 1}` : `${sites.length} sites`
@@ -61,6 +63,7 @@ export function SiteFields({ channel, siteIds }: { readonly channel: Channel; re
             }
           />
         </div>
+        {crop === undefined ? null : <DailyUseField crop={crop} />}
         <div className="button-row">
           <CheckField
             label="Locked in place"

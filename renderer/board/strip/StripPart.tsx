@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 
 export interface StripPartProps {
   readonly title: string
@@ -10,10 +10,16 @@ export interface StripPartProps {
 
 /** A part of the strip that folds away. */
 export function StripPart({ title, children, open, path }: StripPartProps) {
+  const [unfolded, setUnfolded] = useState(open === true)
   return (
-    <details className="strip-part" data-path={path} open={open}>
+    <details
+      className="strip-part"
+      data-path={path}
+      open={open}
+      onToggle={(event) => setUnfolded(event.currentTarget.open)}
+    >
       <summary>{title}</summary>
-      <div className="strip-body">{children}</div>
+      <div className="strip-body">{unfolded ? children : null}</div>
     </details>
   )
 }

@@ -1,7 +1,7 @@
 import { addSupport, deleteSupport, editSupport } from '../../../shared-model/design'
 import type { Channel } from '../../../shared-model/layout'
 import { LengthField } from '../../fields/LengthField'
-import { useLivePlan } from '../../plan/use-plan'
+import { usePlanState } from '../../plan/use-plan'
 import { useEdit } from '../../store/use-edit'
 import { useSay } from '../../store/use-say'
 import { StripPart } from './StripPart'
@@ -10,7 +10,9 @@ import { StripPart } from './StripPart'
 export function SupportsFields({ channel }: { readonly channel: Channel }) {
   const edit = useEdit()
   const say = useSay()
-  const load = useLivePlan().channels.find((each) => each.channelId === channel.id)?.load
+  const part = usePlanState(({ live }) => live.channels.find((each) => each.channelId === channel.id))
+  const load = part?.load
+  const shims = part?.water.shims ?? []
   const path = `channels.${channel.id}.supports`
   return (
     <StripPart title={`Supports (${channel.supports.length})`} path={path}>
@@ -22,6 +24,18 @@ export function SupportsFields({ channel }: { readonly channel: Channel }) {
           Supports at most {say.length(load.sag.spacingNeededMm)} apart keep the sag within its limit.
         </p>
       ) : null}
+      {shims.length === 0 ? null : (
+        <dl className="fill-figures" aria-label="Shims that bring it level">
+          {shims.map(({ atMm, shimMm, lowSide, lowSideMm }) => (
+            <div key={atMm}>
+              <dt>Shim at {say.length(atMm)}</dt>
+              <dd className="figure">
+                {lowSide === null ? say.fine(shimMm) : `${say.fine(shimMm)}, ${say.fine(lowSideMm)} at its ${lowSide}`}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
       {channel.supports.map((support, serial) => {
         const set = (changes: Parameters<typeof editSupport>[3]): string | null =>
           edit.design('change a support', (design) => editSupport(design, channel.id, support.id, changes))

@@ -1,5 +1,5 @@
 import { editWater } from '../../../shared-model/design'
-import type { Stage } from '../../../shared-model/reservoir'
+import { DEFAULT_MEDIUM_G_PER_L, type Stage } from '../../../shared-model/reservoir'
 import { ChoiceField } from '../../fields/ChoiceField'
 import { LengthField } from '../../fields/LengthField'
 import { NumberField } from '../../fields/NumberField'
@@ -47,6 +47,15 @@ export function WaterFields() {
             least={0}
             most={100}
             commit={(percent) => set({ endShare: percent / 100 })}
+          />
+          <NumberField
+            label="Wet medium in a cup"
+            unit="g/L"
+            path="water.mediumGPerL"
+            value={water.mediumGPerL ?? DEFAULT_MEDIUM_G_PER_L}
+            least={0}
+            most={2000}
+            commit={(mediumGPerL) => set({ mediumGPerL })}
           />
         </div>
         <fieldset className="fields" aria-label="Air gap wanted">

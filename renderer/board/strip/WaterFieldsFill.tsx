@@ -1,11 +1,13 @@
-import { useLivePlan } from '../../plan/use-plan'
+import { usePlanState } from '../../plan/use-plan'
 import { problemText } from '../../plan/wording'
 import { useApp } from '../../store/use-app'
 import { useSay } from '../../store/use-say'
+import { FigureLine } from './FigureLine'
 
 /** The strength all crops have in common, where sources or crops disagree, and what goes in. */
 export function FirstFillFigures() {
-  const { firstFill, problems } = useLivePlan()
+  const firstFill = usePlanState(({ live }) => live.firstFill)
+  const problems = usePlanState(({ live }) => live.problems)
   const shows = useApp((state) => state.workshop.shows)
   const say = useSay()
   const { ec, ecConflicts, concentrateMl, expectedEcMsPerCm, salts, ppm } = firstFill
@@ -13,24 +15,24 @@ export function FirstFillFigures() {
   return (
     <>
       <dl className="fill-figures">
-        <Line
+        <FigureLine
           name="The crops want"
           value={ec === null ? 'no one strength' : `${say.number(ec.least)} to ${say.number(ec.most)} mS/cm`}
         />
-        <Line name="First fill" value={say.volume(firstFill.litres)} />
-        {concentrateMl === null ? null : <Line name="Concentrate" value={`${say.number(concentrateMl)} mL`} />}
+        <FigureLine name="First fill" value={say.volume(firstFill.litres)} />
+        {concentrateMl === null ? null : <FigureLine name="Concentrate" value={`${say.number(concentrateMl)} mL`} />}
         {expectedEcMsPerCm === null ? null : (
-          <Line name="It should read" value={`${say.number(expectedEcMsPerCm)} mS/cm`} />
+          <FigureLine name="It should read" value={`${say.number(expectedEcMsPerCm)} mS/cm`} />
         )}
         {salts.map((salt, index) => (
-          <Line
+          <FigureLine
             key={`${salt.name}-${salts.indexOf(salt)}`}
             name={`${index + 1}. ${salt.name}`}
             value={`${say.number(salt.grams)} g`}
           />
         ))}
         {Object.entries(ppm).map(([element, figure]) => (
-          <Line key={element} name={element} value={`${say.number(figure)} mg/L`} />
+          <FigureLine key={element} name={element} value={`${say.number(figure)} mg/L`} />
         ))}
       </dl>
       {refused.map((problem) => (
@@ -49,14 +51,5 @@ export function FirstFillFigures() {
         </>
       )}
     </>
-  )
-}
-
-function Line({ name, value }: { readonly name: string; readonly value: string }) {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd className="figure">{value}</dd>
-    </div>
   )
 }

@@ -6,6 +6,7 @@ import { Page } from '../Page'
 import { PrintParts } from '../PrintParts'
 import { SheetParts } from '../SheetParts'
 import { Working } from '../Working'
+import { TimeTaken } from './TimeTaken'
 
 /** Where the holes go and in which order the work is done. */
 export default function BenchScreen() {
@@ -48,6 +49,7 @@ export default function BenchScreen() {
             </dl>
           )}
           <SheetParts parts={['drilling', 'steps', 'cautions']} />
+          {bench === undefined ? null : <TimeTaken steps={bench.steps} />}
         </>
       ) : (
         <Empty says="There is nothing to drill yet. Put a channel with cup sites on the sill first." />

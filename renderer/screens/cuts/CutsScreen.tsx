@@ -7,6 +7,7 @@ import { SheetParts } from '../SheetParts'
 import { Working } from '../Working'
 import { CutState } from './CutState'
 import { MarkBuilt } from './MarkBuilt'
+import { SheetState } from './SheetState'
 
 /** How the bars are cut, drawn to scale, and how good that is. */
 export default function CutsScreen() {
@@ -24,8 +25,11 @@ export default function CutsScreen() {
           {plan?.cuts.map((cut) => (
             <CutState key={cut.profileId} cut={cut} />
           ))}
+          <SheetState />
           <MarkBuilt />
-          <SheetParts parts={['cuts', 'collars']} />
+          {/* Each bar and what is left of it stands above. */}
+          <SheetParts parts={['cuts']} without={['bars']} undrawn />
+          <SheetParts parts={['collars']} />
         </>
       ) : (
         <Empty says="There is nothing to cut yet. Put a channel on the sill first." />

@@ -1,3 +1,4 @@
+import { type Bill, keptSheetWorth, putOnShelf } from '../../../shared-model/bill'
 import { type BuiltRack, markAsBuilt } from '../../../shared-model/cutting'
 import {
   addOffcut,
@@ -7,6 +8,7 @@ import {
   type Edited,
   editSheet,
   editStock,
+  setShelf,
   type Workshop
 } from '../../../shared-model/design'
 import { ok } from '../../../shared-model/outcome'
@@ -33,7 +35,7 @@ export function builtOf(plan: Plan, design: Design, workshop: Workshop): Built {
 
 /**
  * The workshop after the build: used offcuts are off the rack, kept ones on it with where and when they came from, counted stock
- * is less by what was taken, and sheets likewise.
+ * is less by what was taken, and sheets likewise. What packs left over is on the shelf, each with its worth, for the next batch.
  */
 export function afterBuilt(plan: Plan, design: Design, workshop: Workshop): Edited<Workshop> {
   const { bars, sheets } = builtOf(plan, design, workshop)
@@ -46,7 +48,12 @@ export function afterBuilt(plan: Plan, design: Design, workshop: Workshop): Edit
         (now: Workshop) =>
           addOffcut(now, offcut)
     ),
-    ...sheets.flatMap((cut) => cut.offcuts.map((left) => (now: Workshop) => keepSheet(now, workshop, cut, left, from))),
+    ...sheets.flatMap((cut) => {
+      const worths = keptWorths(cut, workshop)
+      return cut.offcuts.map(
+        (left, at) => (now: Workshop) => keepSheet(now, workshop, cut, { ...left, worthMinor: worths[at] ?? 0 }, from)
+      )
+    }),
     ...bars.used.map(
       ({ id }) =>
         (now: Workshop) =>
@@ -57,7 +64,8 @@ export function afterBuilt(plan: Plan, design: Design, workshop: Workshop): Edit
         (now: Workshop) =>
           takeBars(now, stockId, count)
     ),
-    ...sheets.map((cut) => (now: Workshop) => takeSheet(now, cut))
+    ...sheets.map((cut) => (now: Workshop) => takeSheet(now, cut)),
+    (now) => setShelf(now, putOnShelf(now.shelf, leftOf(plan.bill, workshop)))
   ]
   let made: Edited<Workshop> = ok(workshop)
   for (const step of steps) {
@@ -66,6 +74,19 @@ export function afterBuilt(plan: Plan, design: Design, workshop: Workshop): Edit
   }
   return made
 }
+
+/** A rest that the batch has paid for is worth nothing to the next one. */
+function leftOf(bill: Bill, { pricing }: Workshop): Bill {
+  if (pricing.chargePackRestTo === 'nobody') return bill
+  return { ...bill, lines: bill.lines.map((line) => ({ ...line, restMinor: 0 })) }
+}
+
+const keptWorths = (cut: SheetCut, { sheets, sheetSetup, pricing }: Workshop): readonly number[] =>
+  keptSheetWorth(cut, {
+    sheets,
+    sheetWorthPercent: sheetSetup.keptWorthPercent ?? 0,
+    ...(pricing.buyingTax === undefined ? {} : { buyingTax: pricing.buyingTax })
+  })
 
 function takeBars(now: Workshop, stockId: string, count: number): Edited<Workshop> {
   const bar = now.stock.find(({ id }) => id === stockId)
@@ -88,7 +109,7 @@ function keepSheet(
   now: Workshop,
   before: Workshop,
   { sheetId }: SheetCut,
-  left: SheetCut['offcuts'][number],
+  left: SheetCut['offcuts'][number] & { readonly worthMinor: number },
   from: string
 ): Edited<Workshop> {
   const sheet = before.sheets.find(({ id }) => id === sheetId)
@@ -101,6 +122,6 @@ function keepSheet(
     heightMm: left.heightMm,
     count: 1,
     isOffcut: true,
-    offer: { priceMinor: null, supplier: '', pricedOn: '', taxInside: false }
+    offer: { priceMinor: left.worthMinor > 0 ? left.worthMinor : null, supplier: '', pricedOn: '', taxInside: false }
   })
 }

@@ -3,6 +3,7 @@ import { useFullPlan } from '../../plan/use-plan'
 import { Empty } from '../Empty'
 import { Page } from '../Page'
 import { PrintParts } from '../PrintParts'
+import { NoPrice } from '../price/NoPrice'
 import { SheetParts } from '../SheetParts'
 import { Working } from '../Working'
 import { MissingPrices } from './MissingPrices'
@@ -23,11 +24,15 @@ export default function MaterialsScreen() {
         <>
           {plan === null ? null : (
             <div className={stale ? 'stale' : undefined}>
+              <NoPrice problems={plan.problems} />
               <MissingPrices missing={plan.bill.missing} />
               <ShoppingList bill={plan.bill} />
             </div>
           )}
-          <SheetParts parts={['materials', 'first-fill']} />
+          <SheetParts
+            parts={['materials', 'first-fill']}
+            without={['shopping', 'prices', 'Cost of one unit', 'Cost']}
+          />
         </>
       ) : (
         <Empty says="There is nothing to buy yet. Put a channel on the sill first." />

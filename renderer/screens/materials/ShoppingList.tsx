@@ -1,73 +1,69 @@
-import type { Bill } from '../../../shared-model/bill'
+import { type Bill, shoppingList } from '../../../shared-model/bill'
 import { useSay } from '../../store/use-say'
+import { WriteShopping } from './WriteShopping'
 
-interface Buy {
-  readonly key: string
-  readonly name: string
-  readonly packs: number
-  readonly eachMinor: number
-  readonly totalMinor: number
-  readonly pricedOn: string
-}
-
-/** Whole packs to buy, by supplier. */
+/** Whole packs to buy, by supplier, in one table so that their columns stand below each other. */
 export function ShoppingList({ bill }: { readonly bill: Bill }) {
   const say = useSay()
-  const suppliers = bySupplier(bill)
-  if (suppliers.length === 0) return null
+  const lists = shoppingList(bill)
+  if (lists.length === 0) return null
   return (
     <section className="part" aria-label="Shopping list by supplier">
       <div className="part-head">
         <h2>Shopping list by supplier</h2>
-        <strong>
-          {bill.totalMinor === null ? 'Total unknown: prices missing' : `Total ${say.money(bill.totalMinor)}`}
-        </strong>
+        <WriteShopping />
       </div>
-      {suppliers.map(([supplier, buys]) => (
-        <div className="table-holder" key={supplier}>
-          <table className="list">
-            <caption>{supplier === '' ? 'Supplier not named' : supplier}</caption>
-            <thead>
+      <div className="table-holder">
+        <table className="list" aria-label="Shopping list by supplier">
+          <thead>
+            <tr>
+              <th scope="col">What</th>
+              <th scope="col" className="number">
+                How many
+              </th>
+              <th scope="col" className="number">
+                Each
+              </th>
+              <th scope="col" className="number">
+                Together
+              </th>
+              <th scope="col">Price of</th>
+            </tr>
+          </thead>
+          {lists.map(({ supplier, rows, totalMinor }) => (
+            <tbody key={supplier}>
               <tr>
-                <th scope="col">What</th>
-                <th scope="col" className="number">
-                  How many
+                <th scope="rowgroup" colSpan={3} className="group-head">
+                  {supplier === '' ? 'Supplier not named' : supplier}
                 </th>
-                <th scope="col" className="number">
-                  Each
-                </th>
-                <th scope="col" className="number">
-                  Together
-                </th>
-                <th scope="col">Price of</th>
+                <td className="number group-head">{say.money(totalMinor)}</td>
+                <td className="group-head" />
               </tr>
-            </thead>
-            <tbody>
-              {buys.map((buy) => (
-                <tr key={buy.key}>
-                  <th scope="row">{buy.name}</th>
-                  <td className="number">{buy.packs}</td>
-                  <td className="number">{say.money(buy.eachMinor)}</td>
-                  <td className="number">{say.money(buy.totalMinor)}</td>
-                  <td>{buy.pricedOn === '' ? 'not known' : buy.pricedOn}</td>
+              {rows.map((row) => (
+                <tr key={`${row.need} ${row.partId} ${row.name} ${row.packSize}`}>
+                  <th scope="row">
+                    <bdi>{row.name}</bdi>
+                    {row.need === 'stock' ? `, ${say.length(row.packSize)}` : ''}
+                  </th>
+                  <td className="number">{row.packs}</td>
+                  <td className="number">{say.money(row.eachMinor)}</td>
+                  <td className="number">{say.money(row.totalMinor)}</td>
+                  <td>{row.pricedOn === '' ? 'not known' : row.pricedOn}</td>
                 </tr>
               ))}
             </tbody>
-          </table>
-        </div>
-      ))}
+          ))}
+          <tfoot>
+            <tr>
+              <th scope="row" colSpan={3}>
+                {bill.totalMinor === null ? 'Together, without what has no price' : 'Together'}
+              </th>
+              <td className="number">{say.money(lists.reduce((sum, { totalMinor }) => sum + totalMinor, 0))}</td>
+              <td />
+            </tr>
+          </tfoot>
+        </table>
+      </div>
     </section>
   )
-}
-
-function bySupplier(bill: Bill): readonly (readonly [string, readonly Buy[]])[] {
-  const lists = new Map<string, Buy[]>()
-  for (const line of bill.lines) {
-    for (const pack of line.packs) {
-      const list = lists.get(pack.supplier) ?? []
-      list.push({ ...pack, key: `${line.id}-${pack.offerId}`, name: pack.name === '' ? line.name : pack.name })
-      lists.set(pack.supplier, list)
-    }
-  }
-  return [...lists].sort(([a], [b]) => (a < b ? -1 : 1))
 }

@@ -13,6 +13,7 @@ export function BatchField() {
         <NumberField
           label="How many to make at once"
           whole
+          live
           least={1}
           value={quantity}
           path="quantity"

@@ -21,9 +21,9 @@ export function BatchLadder() {
         <h2>Batch sizes side by side</h2>
         {ladder.working ? (
           <div className="progress" role="status">
-            <progress aria-label="Batch sizes worked out" value={steps.length} max={sizes.length} />
+            <progress aria-label="Batch sizes worked out" value={ladder.known} max={sizes.length} />
             <span>
-              {steps.length} of {sizes.length}
+              {ladder.known} of {sizes.length}
             </span>
             <button type="button" className="button" onClick={ladder.stop}>
               Stop the batch sizes
@@ -39,8 +39,8 @@ export function BatchLadder() {
         ) : null}
       </div>
       <p className="quiet small">
-        For each size the cuts, packs, tool changes and times are worked out anew. Marked where more bars or packs are
-        opened than for the size before.
+        For each size the cuts, packs, tool changes and times are worked out anew. Each row names the bars and packs
+        that it opens beyond those of the size before.
       </p>
       <EntryField
         label="Sizes to compare"

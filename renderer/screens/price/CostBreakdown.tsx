@@ -1,5 +1,7 @@
-import type { CostParts, PricePlan } from '../../../shared-model/pricing'
+import type { Plan } from '../../../shared-model/plan'
+import type { CostParts } from '../../../shared-model/pricing'
 import { useSay } from '../../store/use-say'
+import { CostDetail } from './CostDetail'
 
 const PARTS: readonly { readonly key: keyof CostParts; readonly name: string }[] = [
   { key: 'materialMinor', name: 'Material' },
@@ -11,9 +13,10 @@ const PARTS: readonly { readonly key: keyof CostParts; readonly name: string }[]
 ]
 
 /** What one unit costs, by cause; the parts add up to the whole. */
-export function CostBreakdown({ pricing }: { readonly pricing: PricePlan }) {
+export function CostBreakdown({ plan }: { readonly plan: Plan }) {
   const say = useSay()
-  const { cost } = pricing
+  const { bill } = plan
+  const { cost } = plan.pricing
   return (
     <section className="part" aria-label="Cost of one">
       <div className="part-head">
@@ -21,7 +24,7 @@ export function CostBreakdown({ pricing }: { readonly pricing: PricePlan }) {
         <strong className="figure">{cost === null ? 'not known' : say.money(cost.totalMinor)}</strong>
       </div>
       {cost === null ? (
-        <p className="quiet">A price is missing, so there is no cost; nothing is counted as nought.</p>
+        <p className="quiet">There is no cost yet, for the reason above; nothing is counted as nought.</p>
       ) : (
         <>
           {PARTS.map(({ key, name }) => (
@@ -33,9 +36,16 @@ export function CostBreakdown({ pricing }: { readonly pricing: PricePlan }) {
               <span className="cost-figure">{say.money(cost[key])}</span>
             </div>
           ))}
+          {bill.restMinor === null || bill.restMinor === 0 ? null : (
+            <p className="small">
+              Beside it, unused: {say.money(bill.restMinor)} of packs, offcuts and pieces of sheet is left over
+              {cost.packRestMinor > 0 ? '; what is left of packs is charged to the batch.' : ' and not in the cost.'}
+            </p>
+          )}
           <p className="quiet small">
             The batch costs {say.money(cost.batchMinor)}; worked time {say.time(cost.workedS)}.
           </p>
+          <CostDetail plan={plan} cost={cost} />
         </>
       )}
     </section>

@@ -24,7 +24,7 @@ export function LadderChart({ steps, sizes }: LadderChartProps) {
   const known = steps.flatMap((step) =>
     step.unitCostMinor === null ? [] : [{ ...step, x: x(step.units), y: y(step.unitCostMinor) }]
   )
-  if (most === 0) return <p className="quiet">A price is missing, so there is no cost to draw.</p>
+  if (most === 0) return <p className="quiet">There is no cost to draw yet, for the reason above.</p>
   const floor = HEIGHT - BOTTOM
   return (
     <div ref={ref} className="ladder-chart">

@@ -1,4 +1,5 @@
 import type { LadderStep } from '../../../shared-model/pricing'
+import { plainOrder, type Say } from '../../../shared-model/words'
 import { useSay } from '../../store/use-say'
 
 /** The ladder's figures, a row for each size. */
@@ -17,7 +18,7 @@ export function LadderTable({ steps }: { readonly steps: readonly LadderStep[] }
                 </th>
               )
             )}
-            <th scope="col">Opens</th>
+            <th scope="col">Opens, more than the size before</th>
           </tr>
         </thead>
         <tbody>
@@ -32,7 +33,7 @@ export function LadderTable({ steps }: { readonly steps: readonly LadderStep[] }
               <td className="number">{step.packs}</td>
               <td className="number">{step.toolChanges}</td>
               <td className="number">{say.time(step.workedS)}</td>
-              <td>{opens(step)}</td>
+              <td>{opens(step, say)}</td>
             </tr>
           ))}
         </tbody>
@@ -41,5 +42,10 @@ export function LadderTable({ steps }: { readonly steps: readonly LadderStep[] }
   )
 }
 
-const opens = ({ opensStock, opensPack }: LadderStep): string =>
-  opensStock && opensPack ? 'another bar and pack' : opensStock ? 'another bar' : opensPack ? 'another pack' : ''
+const opens = (step: LadderStep, say: Say): string =>
+  step.opens
+    .map(({ kind, name, size, count }) => {
+      const what = kind === 'bar' ? `${plainOrder(name)}, ${say.length(size)}` : plainOrder(name)
+      return count === 1 ? what : `${count} × ${what}`
+    })
+    .join('; ')

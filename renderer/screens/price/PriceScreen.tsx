@@ -11,6 +11,7 @@ import { Working } from '../Working'
 import { BatchField } from './BatchField'
 import { BatchLadder } from './BatchLadder'
 import { CostBreakdown } from './CostBreakdown'
+import { NoPrice } from './NoPrice'
 import { PricingFields } from './PricingFields'
 import { QuotePart } from './QuotePart'
 import { Sensitivities } from './Sensitivities'
@@ -45,9 +46,10 @@ export default function PriceScreen() {
       {plan === null || !has ? null : (
         <div className={stale ? 'page-parts stale' : 'page-parts'}>
           <MissingPrices missing={plan.bill.missing} />
+          <NoPrice problems={plan.problems} />
           <WaysTable pricing={plan.pricing} />
           <div className="parts-two">
-            <CostBreakdown pricing={plan.pricing} />
+            <CostBreakdown plan={plan} />
             <Sensitivities pricing={plan.pricing} />
           </div>
         </div>

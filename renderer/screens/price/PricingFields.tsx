@@ -1,4 +1,6 @@
 import { editPricing } from '../../../shared-model/design'
+import { USUAL_DAY_H } from '../../../shared-model/pricing'
+import { CheckField } from '../../fields/CheckField'
 import { ChoiceField } from '../../fields/ChoiceField'
 import { MoneyField } from '../../fields/MoneyField'
 import { NumberField } from '../../fields/NumberField'
@@ -13,6 +15,7 @@ export function PricingFields() {
     edit.workshop('change the rates', (workshop) => editPricing(workshop, changes))
   const percent = (key: 'marginPercent' | 'taxPercent' | 'scrapPercent') => ({
     unit: '%',
+    live: true,
     path: `pricing.${key}`,
     value: pricing[key],
     commit: (value: number) => set({ [key]: value })
@@ -78,11 +81,29 @@ export function PricingFields() {
           <NumberField
             label="Learning rate"
             unit="%"
+            live
             path="pricing.learning.ratePercent"
             value={pricing.learning.ratePercent}
             commit={(ratePercent) => set({ learning: { ...pricing.learning, ratePercent } })}
           />
         )}
+        <NumberField
+          label="Tax on what you buy"
+          unit="%"
+          live
+          path="pricing.buyingTax.percent"
+          value={pricing.buyingTax?.percent ?? 0}
+          hint="Nought: prices count as they stand"
+          commit={(percent) => set({ buyingTax: { reclaimed: false, ...pricing.buyingTax, percent } })}
+        />
+        <NumberField
+          label="Hours worked in a day"
+          unit="h"
+          path="pricing.workHoursADay"
+          value={pricing.workHoursADay ?? USUAL_DAY_H}
+          hint="For the day a quote promises"
+          commit={(workHoursADay) => set({ workHoursADay })}
+        />
         <NumberField
           label="Prices are old after"
           unit="days"
@@ -92,6 +113,13 @@ export function PricingFields() {
           commit={(priceAgeDays) => set({ priceAgeDays })}
         />
       </div>
+      {pricing.buyingTax === undefined || pricing.buyingTax.percent === 0 ? null : (
+        <CheckField
+          label="You get the tax on what you buy back, so it is no cost"
+          value={pricing.buyingTax.reclaimed}
+          commit={(reclaimed) => set({ buyingTax: { percent: pricing.buyingTax?.percent ?? 0, reclaimed } })}
+        />
+      )}
     </section>
   )
 }

@@ -22,7 +22,9 @@ export function QuotePart() {
   const ready = made.ok ? made.value : null
   const write = (): void => {
     if (ready === null) return
-    void print('quote', smallSheet(of, 'Quote', quoteBlocks(ready, of.design, of.plan.on, say)))
+    const sheet = smallSheet(of, 'Quote', quoteBlocks(ready, of.design, of.plan.on, say))
+    // A quote has no lengths, so its foot names no unit of them.
+    void print('quote', { ...sheet, titleBlock: { ...sheet.titleBlock, units: '', graduation: '' } })
   }
   return (
     <section className="part" aria-label="Quote for a buyer">

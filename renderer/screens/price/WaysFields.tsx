@@ -36,6 +36,7 @@ export function WaysFields() {
             <NumberField
               label="Fee"
               unit="%"
+              live
               path={`${path}.feePercent`}
               value={way.feePercent}
               commit={(feePercent) => set({ feePercent })}
@@ -43,6 +44,14 @@ export function WaysFields() {
             <MoneyField label="Fixed fee" {...money('fixedFeeMinor')} />
             <MoneyField label="Postage charged" {...money('postageChargedMinor')} />
             <MoneyField label="Postage paid" {...money('postageCostMinor')} />
+            <NumberField
+              label="Time to post one"
+              unit="min"
+              live
+              path={`${path}.postPerUnitS`}
+              value={(way.postPerUnitS ?? 0) / 60}
+              commit={(minutes) => set({ postPerUnitS: Math.round(minutes * 60) })}
+            />
             <MoneyField label="Fee for the batch" {...money('fixedPerBatchMinor')} />
             <div>
               <CheckField label="Fee on tax too" value={way.feeOnTax} commit={(feeOnTax) => set({ feeOnTax })} />

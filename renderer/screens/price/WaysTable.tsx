@@ -1,30 +1,45 @@
 import type { PricePlan, WayPrice } from '../../../shared-model/pricing'
 import type { Say } from '../../../shared-model/words'
 import { useSay } from '../../store/use-say'
+import { Crossings } from './Crossings'
 
 const ROWS: readonly { readonly name: string; readonly of: (way: WayPrice, say: Say) => string }[] = [
   { name: 'Price the buyer sees', of: (way, say) => say.money(way.shownMinor) },
   { name: 'Price before tax', of: (way, say) => say.money(way.priceMinor) },
   { name: 'Tax, not yours', of: (way, say) => say.money(way.taxMinor) },
   { name: 'Fees', of: (way, say) => say.money(way.feesMinor) },
+  { name: 'Your time to post', of: (way, say) => say.money(way.postingMinor) },
   { name: 'Profit on one', of: (way, say) => say.money(way.profitMinor) },
   { name: 'Profit of the batch', of: (way, say) => say.money(way.batchProfitMinor) },
   { name: 'Margin: profit ÷ price', of: (way, say) => say.share(way.marginShare) },
   { name: 'Markup: profit ÷ cost', of: (way, say) => (way.markupShare === null ? 'none' : say.share(way.markupShare)) },
   {
+    name: 'Profit per hour',
+    of: (way, say) => (way.profitPerHourMinor === null ? 'none' : say.money(way.profitPerHourMinor))
+  },
+  {
     name: 'You earn per hour',
     of: (way, say) => (way.earningPerHourMinor === null ? 'none' : say.money(way.earningPerHourMinor))
   },
-  {
-    name: 'Units to break even',
-    of: (way) => (way.breakEvenUnits === null ? 'never at this price' : `${way.breakEvenUnits}`)
-  },
+  { name: 'Fixed cost: fee and tools', of: (way, say) => say.money(way.fixedMinor) },
+  { name: 'One brings towards it', of: (way, say) => say.money(way.contributionMinor) },
+  { name: 'Units that pay the fee', of: (way) => units(way.feeBreakEvenUnits) },
+  { name: 'Units that pay fee and tools', of: (way) => units(way.breakEvenUnits) },
+  { name: 'Into profit, batch by batch', of: (way) => crossed(way) },
   {
     name: 'Margin of safety',
     of: (way, say) =>
       way.safetyShare === null || way.safetyShare < 0 ? 'none: too few made' : say.share(way.safetyShare)
   }
 ]
+
+const units = (count: number | null): string => (count === null ? 'never at this price' : `${count}`)
+
+const crossed = ({ crossings }: WayPrice): string => {
+  const [first, ...more] = crossings.filter(({ direction }) => direction === 'into-profit')
+  if (first === undefined) return 'not within 10,000'
+  return more.length === 0 ? `at ${first.units}` : `first at ${first.units}`
+}
 
 /** Ways of selling side by side. */
 export function WaysTable({ pricing }: { readonly pricing: PricePlan }) {
@@ -68,6 +83,12 @@ export function WaysTable({ pricing }: { readonly pricing: PricePlan }) {
           </tbody>
         </table>
       </div>
+      <p className="quiet small">
+        Fixed cost is the fee for the batch, and the tools that it uses at what they cost less what they still bring.
+        One brings towards it its profit, with the wear of the tools put back; towards the fee alone, its profit. Batch
+        by batch: each batch and its fee are paid in full before its first one is sold, the tools once.
+      </p>
+      <Crossings ways={pricing.ways} />
     </section>
   )
 }

@@ -1,12 +1,9 @@
 import type { Design, Workshop } from '../../../shared-model/design'
 import { ok, type Result } from '../../../shared-model/outcome'
 import type { Plan } from '../../../shared-model/plan'
-import { type PricingProblem, type Quote, quote } from '../../../shared-model/pricing'
+import { type PricingProblem, type Quote, quote, USUAL_DAY_H } from '../../../shared-model/pricing'
 import type { Block, Cell, Column } from '../../../shared-model/sheet'
 import type { Say } from '../../../shared-model/words'
-
-/** Hours of a bench day; the lead time is told in days. Common practice, no source. */
-const BENCH_DAY_H = 8
 
 /** What a buyer is offered for the batch in one way of selling; null: it has no price yet. */
 export function quoteOf(
@@ -27,7 +24,7 @@ export function quoteOf(
     taxPercent,
     workedS: plan.bench.workedS,
     waitS: Math.max(0, plan.bench.elapsedS - plan.bench.workedS),
-    workHoursADay: BENCH_DAY_H
+    workHoursADay: workshop.pricing.workHoursADay ?? USUAL_DAY_H
   })
 }
 
@@ -38,9 +35,10 @@ export function quoteBlocks(made: Quote, design: Design, on: string, say: Say): 
     {
       kind: 'facts',
       heading: '',
-      columns: 3,
+      columns: 4,
       facts: [
         { name: 'Maker', value: design.maker === '' ? '________________' : design.maker },
+        { name: 'For', value: '________________' },
         { name: 'Day of the quote', value: on },
         { name: 'Ready', value: `${made.leadDays === 1 ? 'one day' : `${made.leadDays} days`} after the order` }
       ]

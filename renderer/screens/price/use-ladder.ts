@@ -2,13 +2,14 @@ import { useEffect, useState } from 'react'
 import type { LadderStep } from '../../../shared-model/pricing'
 import { useServices } from '../../documents/use-documents'
 import { wasGivenUp } from '../../plan/plan-worker-client'
-import { usePlanState } from '../../plan/use-plan'
 import { useApp } from '../../store/use-app'
 
 export interface Ladder {
   /** Steps known so far, smallest batch first. */
   readonly steps: readonly LadderStep[]
   readonly working: boolean
+  /** Steps of this run known so far. */
+  readonly known: number
   /** Whether it was stopped before its last step. */
   readonly stopped: boolean
   readonly failed: string | null
@@ -19,31 +20,36 @@ export interface Ladder {
 interface Run {
   readonly steps: readonly LadderStep[]
   readonly working: boolean
+  readonly known: number
   readonly stopped: boolean
   readonly failed: string | null
 }
 
-const IDLE: Run = { steps: [], working: false, stopped: false, failed: null }
+const IDLE: Run = { steps: [], working: false, known: 0, stopped: false, failed: null }
 
-/** The ladder for the documents as they were last planned; a change starts it anew. */
+/** The ladder for the documents as they are now; a change starts it anew, while the last steps stay until the first new one. */
 export function useLadder(sizes: readonly number[]): Ladder {
   const { batches } = useServices()
-  const of = usePlanState((state) => state.fullOf)
+  const design = useApp((state) => state.design)
+  const workshop = useApp((state) => state.workshop)
   const on = useApp((state) => state.on)
   const [run, setRun] = useState<Run>(IDLE)
   const [turn, setTurn] = useState(0)
-  const design = of?.design
-  const workshop = of?.workshop
   // biome-ignore lint/correctness/useExhaustiveDependencies: another turn is asked for by its number
   useEffect(() => {
-    if (design === undefined || workshop === undefined || sizes.length === 0) return
+    if (sizes.length === 0) return
     let mine = true
     const tell = (change: (before: Run) => Run): void => {
       if (mine) setRun(change)
     }
-    setRun({ ...IDLE, working: true })
+    let first = true
+    setRun((before) => ({ ...before, working: true, stopped: false, failed: null, known: 0 }))
     batches
-      .ladder(design, workshop, on, sizes, (step) => tell((before) => ({ ...before, steps: [...before.steps, step] })))
+      .ladder(design, workshop, on, sizes, (step) => {
+        const fresh = first
+        first = false
+        tell((before) => ({ ...before, steps: [...(fresh ? [] : before.steps), step], known: before.known + 1 }))
+      })
       .then(() => tell((before) => ({ ...before, working: false })))
       .catch((error: unknown) =>
         tell((before) => ({

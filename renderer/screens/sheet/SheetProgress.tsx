@@ -1,12 +1,18 @@
 import type { SheetState } from './use-written-sheet'
 
-/** Says that the pages are being written and lets it be stopped. */
+/** Says how far the writing of the pages is and lets it be stopped. */
 export function SheetProgress({ state }: { readonly state: SheetState }) {
   if (state.working) {
     return (
       <div className="progress" role="status">
-        <progress aria-label="Writing the pages" />
-        <span>Writing the pages…</span>
+        {state.share === null ? (
+          <progress aria-label="Writing the pages" />
+        ) : (
+          <progress aria-label="Writing the pages" value={state.share} />
+        )}
+        <span>
+          {state.share === null ? 'Laying out the pages…' : `Writing the pages, ${Math.round(state.share * 100)} %`}
+        </span>
         <button type="button" className="button" onClick={state.cancel}>
           Stop
         </button>

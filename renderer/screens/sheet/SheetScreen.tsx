@@ -34,7 +34,9 @@ export default function SheetScreen() {
   const of = usePlanState((state) => state.fullOf)
   const [cost, setCost] = useState(true)
   const [batchNumber, setBatch] = useState('')
-  const sheet = useWrittenSheet({ paper, cost, parts, batchNumber })
+  const [doneToo, setDoneToo] = useState(false)
+  const isBegun = usePlanState((state) => state.full?.rest != null)
+  const sheet = useWrittenSheet({ paper, cost, parts, batchNumber, doneToo })
   const base = fileName(title, 'design').replace('.design.json', '')
   const tell = (result: HostResult<string>): void => {
     if (result.ok) look({ notice: { text: `Written: ${result.value}` } })
@@ -56,7 +58,7 @@ export default function SheetScreen() {
   }
   const writeTemplates = async (): Promise<void> => {
     if (of === null) return
-    const data = buildSheet(of.plan, of.design, of.workshop, { parts: ['templates'] })
+    const data = buildSheet(of.plan, of.design, of.workshop, { parts: ['templates'], doneToo })
     for (const template of data.templates) {
       const text = svgTemplate(template, data.shows)
       const name = `${base}-template-${template.mark}-${template.face}.svg`
@@ -105,6 +107,9 @@ export default function SheetScreen() {
               }
             />
             <CheckField label="With prices and cost" value={cost} commit={setCost} />
+            {isBegun ? (
+              <CheckField label="What is done already too, not only the rest" value={doneToo} commit={setDoneToo} />
+            ) : null}
             <TextField
               label="Batch number"
               value={batchNumber}

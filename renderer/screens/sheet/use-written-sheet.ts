@@ -7,6 +7,8 @@ import type { SheetWish, WrittenSheet } from '../../workers/plan-worker'
 export interface SheetState {
   readonly written: WrittenSheet | null
   readonly working: boolean
+  /** How much is drawn, from 0 to 1; null while the pages are laid out. */
+  readonly share: number | null
   readonly failed: string | null
   readonly cancel: () => void
   readonly again: () => void
@@ -23,6 +25,7 @@ export function useWrittenSheet(wish: SheetWish): SheetState {
   const [state, setState] = useState<Omit<SheetState, 'cancel' | 'again'>>({
     written: null,
     working: false,
+    share: null,
     failed: null
   })
   const key = JSON.stringify(wish)
@@ -31,10 +34,13 @@ export function useWrittenSheet(wish: SheetWish): SheetState {
     if (of === null) return
     let mine = true
     const timer = setTimeout(() => {
-      setState((before) => ({ ...before, working: true, failed: null }))
-      paper.write(of.plan, of.design, of.workshop, wish).then(
+      setState((before) => ({ ...before, working: true, share: null, failed: null }))
+      const tell = (share: number): void => {
+        if (mine) setState((before) => (before.working ? { ...before, share } : before))
+      }
+      paper.write(of.plan, of.design, of.workshop, wish, tell).then(
         (written) => {
-          if (mine) setState({ written, working: false, failed: null })
+          if (mine) setState({ written, working: false, share: null, failed: null })
         },
         (error: unknown) => {
           if (!mine) return

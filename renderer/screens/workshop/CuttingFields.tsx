@@ -1,5 +1,5 @@
 import type { CutToolKind } from '../../../shared-model/cutting'
-import { editCutting, setWorkshopField } from '../../../shared-model/design'
+import { editCutting, editSheetSetup } from '../../../shared-model/design'
 import { CUT_TOOL_NAMES } from '../../../shared-model/words'
 import { CheckField } from '../../fields/CheckField'
 import { ChoiceField } from '../../fields/ChoiceField'
@@ -18,8 +18,8 @@ export function CuttingFields() {
   const edit = useEdit()
   const set = (changes: Parameters<typeof editCutting>[1]): string | null =>
     edit.workshop('change how bars are cut', (workshop) => editCutting(workshop, changes))
-  const setSheet = (key: 'webMm' | 'edgeMm') => (value: number) =>
-    edit.workshop('change how sheets are cut', (workshop) => setWorkshopField(workshop, `sheetSetup.${key}`, value))
+  const setSheet = (key: 'webMm' | 'edgeMm' | 'keptWorthPercent') => (value: number) =>
+    edit.workshop('change how sheets are cut', (workshop) => editSheetSetup(workshop, { [key]: value }))
   return (
     <section className="part" aria-label="Cutting">
       <h2>Cutting</h2>
@@ -71,6 +71,14 @@ export function CuttingFields() {
           path="sheetSetup.edgeMm"
           value={sheets.edgeMm}
           commit={setSheet('edgeMm')}
+        />
+        <NumberField
+          label="Worth of a kept piece of sheet"
+          unit="%"
+          path="sheetSetup.keptWorthPercent"
+          value={sheets.keptWorthPercent ?? 0}
+          hint="Of its share of the sheet’s price, by area"
+          commit={setSheet('keptWorthPercent')}
         />
       </div>
       <CheckField

@@ -1,8 +1,12 @@
-import type { KeyboardEvent, ReactNode } from 'react'
+import { type ClipboardEvent, type KeyboardEvent, type ReactNode, useState } from 'react'
 import { Icon } from '../../icons/Icon'
+import { NotTaken } from './rows/NotTaken'
+import type { StartCell } from './rows/read-rows'
 
 export interface EditableColumn<T> {
   readonly head: string
+  /** A figure: stands to the right. */
+  readonly figure?: boolean
   readonly cell: (row: T) => ReactNode
 }
 
@@ -18,13 +22,30 @@ export interface EditableTableProps<T> {
   readonly remove: (row: T) => unknown
   readonly empty: string
   readonly add?: ReactNode
+  /** Takes cells pasted from a spreadsheet, from this cell on; gives back why nothing was taken. */
+  readonly paste?: (text: string, from: StartCell) => readonly string[]
   /** Below the rows. */
   readonly below?: ReactNode
 }
 
-/** A list that is edited where it stands: Tab goes along a row, Enter takes the figure and goes down its column. */
+/**
+ * A list that is edited where it stands: Tab goes along a row, Enter takes the figure and goes down its column, and cells of a
+ * spreadsheet are pasted over those from the one that has the mark.
+ */
 export function EditableTable<T>(props: EditableTableProps<T>) {
-  const { list, caption, says, columns, rows, keyOf, nameOf, remove, empty, add, below } = props
+  const { list, caption, says, columns, rows, keyOf, nameOf, remove, empty, add, paste, below } = props
+  const [errors, setErrors] = useState<readonly string[]>([])
+  const pasted = (event: ClipboardEvent<HTMLTableElement>): void => {
+    const text = event.clipboardData.getData('text/plain')
+    const from = cellOf(event.target)
+    // One cell's words go where the mark stands, as anywhere.
+    if (from === null || paste === undefined || !/[\t\n]/.test(text.replace(/\r?\n$/, ''))) {
+      setErrors([])
+      return
+    }
+    event.preventDefault()
+    setErrors(paste(text, from))
+  }
   return (
     <section className="part" aria-label={caption} data-path={list}>
       <div className="part-head">
@@ -36,11 +57,16 @@ export function EditableTable<T>(props: EditableTableProps<T>) {
         <p className="quiet">{empty}</p>
       ) : (
         <div className="table-holder">
-          <table className="list" aria-label={caption} onKeyDown={goDown}>
+          <table
+            className="list"
+            aria-label={caption}
+            onKeyDown={goDown}
+            onPaste={paste === undefined ? undefined : pasted}
+          >
             <thead>
               <tr>
                 {columns.map((column) => (
-                  <th key={column.head} scope="col">
+                  <th key={column.head} scope="col" className={column.figure === true ? 'number' : undefined}>
                     {column.head}
                   </th>
                 ))}
@@ -53,7 +79,9 @@ export function EditableTable<T>(props: EditableTableProps<T>) {
               {rows.map((row) => (
                 <tr key={keyOf(row)} data-path={`${list}.${keyOf(row)}`}>
                   {columns.map((column) => (
-                    <td key={column.head}>{column.cell(row)}</td>
+                    <td key={column.head} className={column.figure === true ? 'number' : undefined}>
+                      {column.cell(row)}
+                    </td>
                   ))}
                   <td>
                     <button
@@ -72,9 +100,17 @@ export function EditableTable<T>(props: EditableTableProps<T>) {
           </table>
         </div>
       )}
+      <NotTaken errors={errors} />
       {below}
     </section>
   )
+}
+
+function cellOf(target: EventTarget): StartCell | null {
+  const cell = target instanceof Element ? target.closest('td') : null
+  const row = cell?.parentElement
+  if (cell === null || !(row instanceof HTMLTableRowElement)) return null
+  return { row: row.sectionRowIndex, column: cell.cellIndex }
 }
 
 function goDown(event: KeyboardEvent<HTMLTableElement>): void {

@@ -1,16 +1,21 @@
 import type { NeedKind, PackOffer } from '../../../shared-model/bill'
-import { addOffer, deleteFrom, editOffer } from '../../../shared-model/design'
+import { addOffer, deleteFrom, editOffer, inOwnCurrency } from '../../../shared-model/design'
 import { NEED_NAMES } from '../../../shared-model/words'
+import { ChoiceField } from '../../fields/ChoiceField'
 import { NumberField } from '../../fields/NumberField'
 import { TextField } from '../../fields/TextField'
 import { Icon } from '../../icons/Icon'
 import { useFullPlan } from '../../plan/use-plan'
 import { useApp } from '../../store/use-app'
 import { useEdit } from '../../store/use-edit'
+import { breakColumns } from './break-columns'
 import { EditableTable } from './EditableTable'
+import { ForeignPrice } from './ForeignPrice'
 import { priceColumns } from './price-columns'
+import { breakPairs } from './rows/break-cells'
 import { offerRows } from './rows/offer-rows'
 import { RowsInOut } from './rows/RowsInOut'
+import { usePaste } from './rows/use-paste'
 import { useRowsFor } from './rows/use-rows-for'
 
 interface Wanted {
@@ -19,6 +24,11 @@ interface Wanted {
   readonly name: string
 }
 
+/** What is bought in packs; bars and sheets have tables of their own. */
+const KINDS = (Object.entries(NEED_NAMES) as readonly (readonly [NeedKind, string])[])
+  .filter(([kind]) => kind !== 'stock' && kind !== 'sheet')
+  .map(([value, label]) => ({ value, label }))
+
 /** Packs on offer: caps, cups, sealant and whatever else is bought. */
 export function OffersTable() {
   const offers = useApp((state) => state.workshop.offers)
@@ -26,6 +36,8 @@ export function OffersTable() {
   const edit = useEdit()
   const workshop = useApp((state) => state.workshop)
   const rowsFor = useRowsFor()
+  const table = offerRows(workshop, rowsFor)
+  const paste = usePaste('packs', table, rowsFor)
   const { plan } = useFullPlan()
   const lines: readonly Wanted[] = (plan?.bill.lines ?? []).filter(
     (line) => line.need !== 'stock' && line.need !== 'sheet'
@@ -35,6 +47,8 @@ export function OffersTable() {
   )
   const set = (offer: PackOffer, changes: Parameters<typeof editOffer>[2]): string | null =>
     edit.workshop('change a pack', (workshop) => editOffer(workshop, offer.id, changes))
+  const countAsOwn = (offer: PackOffer): unknown =>
+    edit.workshop('count a price in the workshop’s currency', (now) => inOwnCurrency(now, offer.id))
   const addFor = (line: Wanted): string | null =>
     edit.workshop('add a pack on offer', (workshop) =>
       addOffer(workshop, {
@@ -65,9 +79,21 @@ export function OffersTable() {
           </button>
         )
       }
-      below={<RowsInOut what="packs" table={offerRows(workshop, rowsFor)} rowsFor={rowsFor} />}
+      paste={paste}
+      below={<RowsInOut what="packs" table={table} rowsFor={rowsFor} />}
       columns={[
-        { head: 'For', cell: (offer) => NEED_NAMES[offer.need] },
+        {
+          head: 'For',
+          cell: (offer) => (
+            <ChoiceField
+              inCell
+              label={`What ${offer.name} is for`}
+              value={offer.need}
+              choices={KINDS}
+              commit={(need) => set(offer, { need, partId: '' })}
+            />
+          )
+        },
         {
           head: 'Name',
           cell: (offer) => (
@@ -76,6 +102,7 @@ export function OffersTable() {
         },
         {
           head: 'In a pack',
+          figure: true,
           cell: (offer) => (
             <NumberField
               inCell
@@ -88,6 +115,7 @@ export function OffersTable() {
         },
         {
           head: 'Least packs',
+          figure: true,
           cell: (offer) => (
             <NumberField
               inCell
@@ -99,7 +127,14 @@ export function OffersTable() {
             />
           )
         },
-        ...priceColumns<PackOffer>('offers', edit.workshop, (offer) => offer.name, today)
+        ...priceColumns<PackOffer>(
+          'offers',
+          edit.workshop,
+          (offer) => offer.name,
+          today,
+          (offer) => <ForeignPrice offer={offer} own={workshop.currency} countAsOwn={countAsOwn} />
+        ),
+        ...breakColumns(breakPairs(offers), set)
       ]}
     />
   )

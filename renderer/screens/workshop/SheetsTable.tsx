@@ -12,6 +12,10 @@ import { useEdit } from '../../store/use-edit'
 import { EditableTable } from './EditableTable'
 import { MaybeCountField } from './MaybeCountField'
 import { priceColumns } from './price-columns'
+import { RowsInOut } from './rows/RowsInOut'
+import { sheetRows } from './rows/sheet-rows'
+import { usePaste } from './rows/use-paste'
+import { useRowsFor } from './rows/use-rows-for'
 
 const MATERIALS: readonly { readonly value: MaterialId; readonly label: string }[] = MATERIAL_IDS.map((id) => ({
   value: id,
@@ -34,10 +38,15 @@ export function SheetsTable() {
   const sheets = useApp((state) => state.workshop.sheets)
   const today = useApp((state) => state.on)
   const edit = useEdit()
+  const workshop = useApp((state) => state.workshop)
+  const rowsFor = useRowsFor()
+  const table = sheetRows(workshop, rowsFor)
+  const paste = usePaste('sheets', table, rowsFor)
   const set = (sheet: SheetStock, changes: Parameters<typeof editSheet>[2]): string | null =>
     edit.workshop('change a sheet', (workshop) => editSheet(workshop, sheet.id, changes))
   const size = (head: string, key: 'widthMm' | 'heightMm' | 'thicknessMm') => ({
     head,
+    figure: true,
     cell: (sheet: SheetStock) => (
       <LengthField
         inCell
@@ -67,6 +76,8 @@ export function SheetsTable() {
           Add a sheet
         </button>
       }
+      paste={paste}
+      below={<RowsInOut what="sheets" table={table} rowsFor={rowsFor} />}
       columns={[
         {
           head: 'Name',
@@ -91,6 +102,7 @@ export function SheetsTable() {
         size('Thickness', 'thicknessMm'),
         {
           head: 'How many',
+          figure: true,
           cell: (sheet) => (
             <MaybeCountField
               inCell

@@ -12,6 +12,7 @@ import { MaybeCountField } from './MaybeCountField'
 import { priceColumns } from './price-columns'
 import { RowsInOut } from './rows/RowsInOut'
 import { stockRows } from './rows/stock-rows'
+import { usePaste } from './rows/use-paste'
 import { useRowsFor } from './rows/use-rows-for'
 
 /** A usual bar to start from; typed over. */
@@ -27,6 +28,8 @@ export function StockTable() {
   const rowsFor = useRowsFor()
   const say = useSay()
   const { profiles } = useOffered()
+  const table = stockRows(workshop, profiles, rowsFor)
+  const paste = usePaste('stock', table, rowsFor)
   const profileId = first ?? profiles[0]?.id
   const nameOf = (bar: StockBar): string =>
     `${profiles.find((each) => each.id === bar.profileId)?.name ?? bar.profileId}, ${say.length(bar.lengthMm)}`
@@ -58,7 +61,8 @@ export function StockTable() {
           </button>
         )
       }
-      below={<RowsInOut what="stock" table={stockRows(workshop, profiles, rowsFor)} rowsFor={rowsFor} />}
+      paste={paste}
+      below={<RowsInOut what="stock" table={table} rowsFor={rowsFor} />}
       columns={[
         {
           head: 'Profile',
@@ -74,6 +78,7 @@ export function StockTable() {
         },
         {
           head: 'Length',
+          figure: true,
           cell: (bar) => (
             <LengthField
               inCell
@@ -86,6 +91,7 @@ export function StockTable() {
         },
         {
           head: 'How many there are',
+          figure: true,
           cell: (bar) => (
             <MaybeCountField
               inCell

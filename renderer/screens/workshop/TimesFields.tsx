@@ -31,11 +31,16 @@ const NAMES: readonly { readonly key: keyof StepTimes; readonly name: string }[]
 /** Times of the shop. */
 export function TimesFields() {
   const times = useApp((state) => state.workshop.times)
+  const measured = useApp((state) => state.workshop.timesMeasured)
+  const on = useApp((state) => state.on)
   const edit = useEdit()
   return (
     <section className="part" aria-label="Times">
       <h2>Times</h2>
-      <p className="quiet small">In seconds. The starting values are from memory; put your own in.</p>
+      <p className="quiet small">
+        In seconds. The starting values are from memory; put your own in, or tell under Drilling & steps how long a step
+        took.
+      </p>
       <div className="fields">
         {NAMES.map(({ key, name }) => (
           <NumberField
@@ -45,7 +50,8 @@ export function TimesFields() {
             least={0}
             path={`times.${key}`}
             value={times[key]}
-            commit={(value) => edit.workshop('change a time', (workshop) => editTimes(workshop, { [key]: value }))}
+            commit={(value) => edit.workshop('change a time', (workshop) => editTimes(workshop, { [key]: value }, on))}
+            {...(measured?.[key] === undefined ? {} : { hint: `measured ${measured[key]}` })}
           />
         ))}
       </div>

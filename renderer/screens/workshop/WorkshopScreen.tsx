@@ -9,6 +9,7 @@ import { PartsFields } from './parts/PartsFields'
 import { RackTable } from './RackTable'
 import { SawsList } from './SawsList'
 import { SheetsTable } from './SheetsTable'
+import { ShelfTable } from './ShelfTable'
 import { ShowsFields } from './ShowsFields'
 import { StockTable } from './StockTable'
 import { TimesFields } from './TimesFields'
@@ -51,6 +52,7 @@ export default function WorkshopScreen() {
       <SheetsTable />
       <OffersTable />
       <RackTable />
+      <ShelfTable />
       <div className="parts-two">
         <SawsList />
         <TimesFields />

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { PricedOffer } from '../../../shared-model/cutting'
 import { type Edited, setPrice, type Workshop } from '../../../shared-model/design'
 import { CheckField } from '../../fields/CheckField'
@@ -12,28 +13,33 @@ interface Priced {
 
 type EditWorkshop = (what: string, change: (workshop: Workshop) => Edited<Workshop>) => string | null
 
-/** Price, supplier, day of the price, tax inside or not: the same for bars, sheets and packs. */
+/** Price (and what stands below it), supplier, day of the price, tax inside or not: the same for bars, sheets and packs. */
 export function priceColumns<T extends Priced>(
   list: 'stock' | 'sheets' | 'offers',
   edit: EditWorkshop,
   nameOf: (row: T) => string,
-  today: string
+  today: string,
+  below: (row: T) => ReactNode = () => null
 ): readonly EditableColumn<T>[] {
   const set = (row: T, offer: Partial<PricedOffer>): string | null =>
     edit('change a price', (workshop) => setPrice(workshop, list, row.id, offer))
   return [
     {
       head: 'Price',
+      figure: true,
       cell: (row) => (
-        <MoneyField
-          inCell
-          label={`Price of ${nameOf(row)}`}
-          path={`${list}.${row.id}.offer.priceMinor`}
-          value={row.offer.priceMinor}
-          commit={(priceMinor) =>
-            set(row, { priceMinor, pricedOn: row.offer.pricedOn === '' ? today : row.offer.pricedOn })
-          }
-        />
+        <>
+          <MoneyField
+            inCell
+            label={`Price of ${nameOf(row)}`}
+            path={`${list}.${row.id}.offer.priceMinor`}
+            value={row.offer.priceMinor}
+            commit={(priceMinor) =>
+              set(row, { priceMinor, pricedOn: row.offer.pricedOn === '' ? today : row.offer.pricedOn })
+            }
+          />
+          {below(row)}
+        </>
       )
     },
     {

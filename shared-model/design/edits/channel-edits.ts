@@ -19,9 +19,18 @@ export interface NewChannel {
   readonly name?: string
 }
 
+/** An id that no channel has and that no mark made at the bench still names: a new channel is not cut already. */
+const freeChannelId = (design: Design, channels: readonly Channel[]): string => {
+  const { pins, bars } = design.atBench ?? { pins: [], bars: [] }
+  const named = [...pins, ...bars.flatMap(({ pieces }) => pieces)].map(({ pieceId }) => ({
+    id: pieceId.slice(0, pieceId.lastIndexOf('.'))
+  }))
+  return nextId('c', [...channels, ...named])
+}
+
 /** A new channel without sites, the last one of the list; its profile and closures are copied into the design. */
 export const addChannel = (design: Design, made: NewChannel): Edited<Design> => {
-  const id = nextId('c', design.channels)
+  const id = freeChannelId(design, design.channels)
   const channel: Channel = {
     id,
     name: made.name ?? '',
@@ -99,7 +108,7 @@ export const copyChannels = (design: Design, ids: readonly string[], dxMm: numbe
   for (const id of ids) {
     const channel = design.channels.find((each) => each.id === id)
     if (channel === undefined) return notFound('channel', id)
-    const copy = { ...channel, id: nextId('c', channels), xMm: channel.xMm + dxMm, yMm: channel.yMm + dyMm }
+    const copy = { ...channel, id: freeChannelId(design, channels), xMm: channel.xMm + dxMm, yMm: channel.yMm + dyMm }
     const checked = checkChannel(copy)
     if (!checked.ok) return checked
     channels = [...channels, copy]

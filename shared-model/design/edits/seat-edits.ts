@@ -1,5 +1,5 @@
 import type { Crop } from '../../crops'
-import { ok } from '../../outcome'
+import { failed, ok } from '../../outcome'
 import type { Collar, Cup, HoleSaw, PlantCollar, Riser } from '../../parts'
 import type { Seat, StackItem } from '../../seating'
 import type { Design, PartsUsed } from '../design'
@@ -79,6 +79,27 @@ export const deleteSeat = (design: Design, seatId: string): Edited<Design> => {
 }
 
 export const addCrop = (design: Design, crop: Crop): Design => ({ ...design, crops: withItem(design.crops, crop) })
+
+/** Most that a plant is taken to drink in a day, mL: as the documents have it. */
+const DAILY_MOST_ML = 10_000
+
+/** What the grower measured that one plant of a crop drinks in a day, mL; null: nobody knows. 0 to 10 000 mL. */
+export const measureDailyUse = (design: Design, cropId: string, ml: number | null): Edited<Design> => {
+  if (!design.crops.some(({ id }) => id === cropId)) return notFound('crop', cropId)
+  const field = `crops.${cropId}.dailyUseMl`
+  if (ml !== null && !(ml >= 0 && ml <= DAILY_MOST_ML)) {
+    const figures = { field, value: Number.isFinite(ml) ? ml : -1, least: 0, most: DAILY_MOST_ML }
+    return failed({ code: 'field-out-of-range', figures, where: { field } })
+  }
+  return ok({
+    ...design,
+    crops: changed(design.crops, cropId, (crop) => ({
+      ...crop,
+      dailyUseMl: ml === null ? null : { least: ml, most: ml },
+      evidence: { ...crop.evidence, dailyUseMl: { grade: 'measured', source: 'user' } }
+    }))
+  })
+}
 
 /** Overwrites the design's own copy of a part with a measured or changed one of the same id, or adds it. */
 export const keepPart = <K extends keyof PartsUsed>(design: Design, shelf: K, part: PartsUsed[K][number]): Design => {

@@ -1,11 +1,13 @@
-import type { Obstacle, Sill } from '../../layout'
+import { type Obstacle, type Sill, sillSize } from '../../layout'
 import { failed, ok, type Result } from '../../outcome'
 import type { WaterPlan } from '../../reservoir'
 import { checkAgainst } from '../checked'
-import type { Anchor, Design, Place } from '../design'
+import type { Anchor, Design, PinnedDimension, PinnedNote, Place } from '../design'
 import { placeSchema, sillSchema, waterSchema } from '../design-schema'
-import { nextId } from '../ids'
+import { changed, nextId } from '../ids'
+import { pinnedSpan } from '../pinned-span'
 import type { DocumentProblem } from '../problem'
+import { standOffWithin } from '../stand-off'
 import { type Edited, notFound } from './edit'
 
 /** Sets fields of the sill. */
@@ -58,6 +60,25 @@ export const pinNote = (design: Design, xMm: number, yMm: number, text: string):
   ...design,
   notes: [...design.notes, { id: nextId('n', design.notes), xMm, yMm, text }]
 })
+
+/** Puts a note elsewhere or changes its words; a note that is not there is left alone. */
+export const editNote = (design: Design, id: string, changes: Partial<Omit<PinnedNote, 'id'>>): Design => ({
+  ...design,
+  notes: changed(design.notes, id, (note) => ({ ...note, ...changes }))
+})
+
+/** Draws the line of a pinned dimension this far from what it measures, as far as it stays in sight of the sill. */
+export function standOff(design: Design, id: string, offMm: number): Design {
+  const size = sillSize(design.sill)
+  const within = (dimension: PinnedDimension): number => {
+    const span = size.ok ? pinnedSpan(design, size.value, dimension) : null
+    return size.ok && span !== null ? standOffWithin(span, size.value, offMm) : offMm
+  }
+  return {
+    ...design,
+    dimensions: changed(design.dimensions, id, (dimension) => ({ ...dimension, offMm: within(dimension) }))
+  }
+}
 
 export const deletePinned = (design: Design, id: string): Design => ({
   ...design,

@@ -102,9 +102,19 @@ export const spreadSites = (design: Design, channelId: string): Edited<Design> =
     return ok({ ...channel, sites: spreadEvenly(channel.sites, { lengthMm: channel.lengthMm, leastEndMm }) })
   })
 
-/** Gives a channel the positions of another one's sites, in order; sites beyond the other's number are added. */
-export const matchSites = (design: Design, channelId: string, likeId: string): Edited<Design> =>
-  likeNeighbour(design, channelId, likeId, (atMm) => atMm)
+/**
+ * Gives a channel the positions of another one's sites, in order; sites beyond the other's number are added. Positions
+ * that come nearer to a shorter channel's far end than the other keeps to its own ends are left out.
+ */
+export const matchSites = (design: Design, channelId: string, likeId: string): Edited<Design> => {
+  const like = design.channels.find((each) => each.id === likeId)
+  if (like === undefined) return notFound('channel', likeId)
+  const ats = sortedAts(like.sites)
+  const endMm = Math.min(ats[0] ?? 0, like.lengthMm - (ats.at(-1) ?? 0))
+  return likeNeighbour(design, channelId, likeId, (atMm, lengthMm) =>
+    atMm <= lengthMm - endMm + SAME_PLACE_MM ? atMm : null
+  )
+}
 
 /** Gives a channel the neighbour's positions moved by half its pitch, so that plants stand in the gaps. */
 export const staggerSites = (design: Design, channelId: string, neighbourId: string): Edited<Design> => {

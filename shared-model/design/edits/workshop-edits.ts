@@ -1,20 +1,24 @@
 import type { OwnedSaw, StepTimes } from '../../bench'
-import type { PackOffer } from '../../bill'
+import type { PackOffer, ShelfItem } from '../../bill'
 import type { CuttingSetup, Offcut, PricedOffer, StockBar } from '../../cutting'
 import { failed, ok } from '../../outcome'
 import type { HoleSaw } from '../../parts'
 import type { PricingSetup, WayOfSelling } from '../../pricing'
-import type { SheetStock } from '../../rings'
+import type { SheetSetup, SheetStock } from '../../rings'
 import { checkAgainst } from '../checked'
+import { listOf } from '../fields'
 import { nextId } from '../ids'
 import type { Shows, Workshop } from '../workshop'
 import {
   cuttingSchema,
+  MOST_ON_SHELF,
   offcutSchema,
   ownedSawSchema,
   packOfferSchema,
   pricingSchema,
   sheetSchema,
+  sheetSetupSchema,
+  shelfSchema,
   showsSchema,
   stockBarSchema,
   timesSchema,
@@ -66,7 +70,7 @@ export const setPrice = (
   const changes = { offer: { ...item.offer, ...offer } }
   if (list === 'stock') return edit(workshop, 'stock', stockBarSchema, id, changes)
   if (list === 'sheets') return edit(workshop, 'sheets', sheetSchema, id, changes)
-  return edit(workshop, 'offers', packOfferSchema, id, changes)
+  return editOffer(workshop, id, changes)
 }
 
 /** An offcut on the rack; the last of the list. */
@@ -95,8 +99,41 @@ export const addOffer = (workshop: Workshop, offer: Omit<PackOffer, 'id'>): Edit
   return checked(packOfferSchema, made, `offers.${made.id}`, { ...workshop, offers: [...workshop.offers, made] })
 }
 
-export const editOffer = (workshop: Workshop, id: string, changes: Partial<Omit<PackOffer, 'id'>>): Edited<Workshop> =>
-  edit(workshop, 'offers', packOfferSchema, id, changes)
+/** A price that is entered is in the shop's own currency, whatever the one before it was in. */
+export const editOffer = (
+  workshop: Workshop,
+  id: string,
+  changes: Partial<Omit<PackOffer, 'id'>>
+): Edited<Workshop> => {
+  const priced = changes.offer?.priceMinor
+  const before = workshop.offers.find((each) => each.id === id)
+  const isNewPrice = priced !== undefined && before !== undefined && priced !== before.offer.priceMinor
+  const { currency, ...own } = changes
+  const edited = edit(workshop, 'offers', packOfferSchema, id, isNewPrice ? own : changes)
+  return edited.ok && isNewPrice ? inOwnCurrency(edited.value, id) : edited
+}
+
+/** Takes an offer's figures as they stand for the shop's own currency. */
+export const inOwnCurrency = (workshop: Workshop, id: string): Edited<Workshop> =>
+  workshop.offers.some((each) => each.id === id)
+    ? ok({
+        ...workshop,
+        offers: workshop.offers.map((each) => {
+          if (each.id !== id) return each
+          const { currency, ...own } = each
+          return own
+        })
+      })
+    : notFound('offer', id)
+
+/** What is on the shelf, all of it: things go by their place there. */
+export const setShelf = (workshop: Workshop, shelf: readonly ShelfItem[]): Edited<Workshop> => {
+  for (const [at, item] of shelf.entries()) {
+    const outcome = checkAgainst(shelfSchema, item, `shelf.${at}`)
+    if (!outcome.ok && outcome.problem[0] !== undefined) return failed(outcome.problem[0])
+  }
+  return checked(listOf(shelfSchema, MOST_ON_SHELF), shelf, 'shelf', { ...workshop, shelf })
+}
 
 /** Takes an item off one of the workshop's lists. */
 export const deleteFrom = (
@@ -125,9 +162,17 @@ export const editCutting = (workshop: Workshop, changes: Partial<CuttingSetup>):
   return checked(cuttingSchema, cutting, 'cutting', { ...workshop, cutting })
 }
 
-export const editTimes = (workshop: Workshop, changes: Partial<StepTimes>): Edited<Workshop> => {
+export const editSheetSetup = (workshop: Workshop, changes: Partial<SheetSetup>): Edited<Workshop> => {
+  const sheetSetup = { ...workshop.sheetSetup, ...changes }
+  return checked(sheetSetupSchema, sheetSetup, 'sheetSetup', { ...workshop, sheetSetup })
+}
+
+/** Times of the shop's own, measured on this day (ISO). */
+export const editTimes = (workshop: Workshop, changes: Partial<StepTimes>, on: string): Edited<Workshop> => {
   const times = { ...workshop.times, ...changes }
-  return checked(timesSchema, times, 'times', { ...workshop, times })
+  const measured = Object.fromEntries(Object.keys(changes).map((key) => [key, on]))
+  const timesMeasured = { ...workshop.timesMeasured, ...measured }
+  return checked(timesSchema, times, 'times', { ...workshop, times, timesMeasured })
 }
 
 export const editPricing = (workshop: Workshop, changes: Partial<PricingSetup>): Edited<Workshop> => {

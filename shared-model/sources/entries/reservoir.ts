@@ -2,6 +2,13 @@ import type { SourceEntry } from '../source-entry'
 
 /** Sources of levels, gaps, volumes and feeds. */
 export const reservoirSources = {
+  'medium-wet': {
+    body: 'growing practice',
+    title: 'A cup of wet growing medium weighs up to what its volume of water does',
+    year: 'n.d.',
+    where: 'no source read; weigh your own',
+    grade: 'from-memory'
+  },
   'immersion-at-planting': {
     body: 'University of Hawaii CTAHR; Acta Horticulturae',
     title: 'Immersion of the pot at planting: 0.5 in, 2 cm or more, 3 cm',

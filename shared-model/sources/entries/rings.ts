@@ -16,6 +16,15 @@ export const ringsSources = {
     where: 'elementary; the proof stands in the formula’s header',
     grade: 'published-in-part'
   },
+  'square-optima': {
+    body: 'P. G. Szabó, M. Cs. Markót, T. Csendes, E. Specht, L. G. Casado and I. García; M. Cs. Markót',
+    title:
+      'New approaches to circle packing in a square; Improved interval methods for circle packing in the unit square',
+    year: '2007, 2021',
+    where:
+      'table of the packings proven best (2 to 30 circles and 36); Journal of Global Optimization 81, pages 773 to 803 (31 to 33); radii as E. Specht lists them',
+    grade: 'published'
+  },
   'florian-1960': {
     body: 'A. Florian, Rendiconti del Circolo Matematico di Palermo',
     title: 'Ausfüllung der Ebene durch Kreise',

@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
@@ -6,6 +6,7 @@ import { designFileName, documentArgument } from '../../../main/files/document-a
 import { fileIds } from '../../../main/files/file-ids'
 import { noteRecent, readRecent } from '../../../main/files/recent-files'
 import { recoveryIn } from '../../../main/files/recovery'
+import { windowsToRecover } from '../../../main/files/recovery-slot'
 
 let folder = ''
 beforeEach(async () => {
@@ -34,6 +35,32 @@ describe('recovery of unsaved work', () => {
     await recovery.write('one', 'Kitchen', '{}', new Date('2026-03-01T10:00:00Z'))
     await writeFile(join(folder, 'torn.json'), '{"key":"torn","na')
     expect((await recovery.list()).map((each) => each.key)).toEqual(['one'])
+  })
+
+  it('passes over a record whose key is another’s, and what is no record of the program’s', async () => {
+    const recovery = recoveryIn(folder)
+    const record = JSON.stringify({ key: 'design-1', name: 'n', changedAt: '2026-03-01T10:00:00.000Z', text: '{}' })
+    for (const name of ['design-1.json', 'design-2.json', 'Design 3.json', 'design-1.json.unreadable-x']) {
+      await writeFile(join(folder, name), record)
+    }
+    expect((await recovery.list()).map((each) => each.key)).toEqual(['design-1'])
+  })
+
+  it('moves a record that it cannot read aside rather than write over it', async () => {
+    const recovery = recoveryIn(folder)
+    await writeFile(join(folder, 'workshop.json'), '{"key":"workshop","na')
+    await recovery.write('workshop', 'Workshop', '{}', new Date('2026-03-01T10:00:00Z'))
+    expect((await recovery.list()).map((each) => each.text)).toEqual(['{}'])
+    const aside = 'workshop.json.unreadable-2026-03-01T10-00-00-000Z'
+    expect((await readdir(folder)).sort()).toEqual(['workshop.json', aside])
+    expect(await readFile(join(folder, aside), 'utf8')).toBe('{"key":"workshop","na')
+  })
+
+  it('does not take a place that it cannot look into for an empty one', async () => {
+    await writeFile(join(folder, 'recovery'), 'a file where the folder should be')
+    const recovery = recoveryIn(join(folder, 'recovery'))
+    await expect(recovery.list()).rejects.toThrow('ENOTDIR')
+    expect(await windowsToRecover(recovery)).toEqual([1])
   })
 })
 

@@ -14,7 +14,6 @@ import {
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { documentSchema } from '../../../main/files/document-schema'
 import { fileProblem } from '../../../main/files/file-problem'
 import { nodeFileSystem } from '../../../main/files/file-system'
 import { keepOriginal } from '../../../main/files/keep-original'
@@ -22,6 +21,7 @@ import { DOCUMENT_LIMIT, readDocument, stampOf } from '../../../main/files/read-
 import { saveDocument } from '../../../main/files/save-document'
 import { saveFile } from '../../../main/files/save-file'
 import { KEPT_VERSIONS, versionsFolder } from '../../../main/files/versions'
+import { documentSchema } from '../../../shared-model/design'
 
 let folder = ''
 const at = (name: string): string => join(folder, name)

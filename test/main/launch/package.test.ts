@@ -1,10 +1,15 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { z } from 'zod'
+import { packageFolder } from '../../../main/launch/held-packages.mjs'
 import { billOfMaterials, notices, shippedPackages } from '../../../main/launch/third-party.mjs'
 
 const read = (path: string): string => readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8')
 const config = JSON.parse(read('build/electron-builder.json'))
 const program = JSON.parse(read('package.json'))
+
+/** A schema of others, cut down to what is used here: its `$comment` says from where and how. */
+const reference = (name: string): z.ZodType => z.fromJSONSchema(JSON.parse(read(`test/reference/packaging/${name}`)))
 
 const sourcesIn = (folder: URL): readonly string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -52,6 +57,34 @@ describe('the installers', () => {
     const icon = readFileSync(new URL('../../../build/icon.png', import.meta.url))
     expect(icon.readUInt32BE(16)).toBeGreaterThanOrEqual(512)
     expect(icon.readUInt32BE(20)).toBe(icon.readUInt32BE(16))
+    // Bytes 24 and 25: 8 bits a channel, colour with transparency (the same, tables 11.1 and 11.2).
+    expect([...icon.subarray(24, 26)]).toEqual([8, 6])
+  })
+
+  it('are described in words that the packager knows, each with a value that it takes', () => {
+    const schema = reference('electron-builder-26.17.0.schema.json')
+    expect(schema.safeParse(config).error?.issues).toBeUndefined()
+    const wrong = [
+      { electronFuse: config.electronFuses },
+      { asar: 'yes' },
+      { electronFuses: { ...config.electronFuses, runAsNode: 'no' } },
+      { linux: { ...config.linux, target: 7 } },
+      { nsis: { ...config.nsis, oneClicks: false } },
+      { fileAssociations: [{ name: 'Sillwright design' }] }
+    ]
+    for (const part of wrong) expect(schema.safeParse({ ...config, ...part }).success, JSON.stringify(part)).toBe(false)
+  })
+
+  it('find at their place the files that they are told to bring', () => {
+    const [notices, bill, licence] = config.extraResources.map(({ from }: { from: string }) => from)
+    expect(existsSync(new URL(`../../../${licence}`, import.meta.url))).toBe(true)
+    // Written by the packaging itself, before the packager starts.
+    const packaging = read('main/launch/package.mjs')
+    for (const made of [notices, bill]) {
+      expect(made).toMatch(/^out\/notices\/[\w.-]+$/)
+      expect(packaging).toContain(`'${made.split('/').at(-1)}'`)
+    }
+    expect(config.directories.buildResources).toBe('build')
   })
 
   it('are made by a packager of one pinned version, as are all packages', () => {
@@ -62,7 +95,8 @@ describe('the installers', () => {
 })
 
 describe('the bill of materials', () => {
-  const shipped = shippedPackages()
+  // The page draws the sheet's pages with a package that only the build tells of: development needs it too.
+  const shipped = shippedPackages(['node_modules/pdfjs-dist'])
   const bill = billOfMaterials(shipped, program)
 
   it('names each package that is shipped and the runtime, with version, licence and digest', () => {
@@ -92,6 +126,14 @@ describe('the bill of materials', () => {
     expect(foreign.filter((name) => !names.has(name))).toEqual([])
   })
 
+  it('is what the schema of CycloneDX 1.6 asks for, every licence one of the SPDX list', () => {
+    const schema = reference('cyclonedx-1.6.schema.json')
+    expect(schema.safeParse(JSON.parse(JSON.stringify(bill))).error?.issues).toBeUndefined()
+    const [first] = bill.components
+    for (const part of [{ type: 'thing' }, { licenses: [{ license: { id: 'Free' } }] }, { colour: 'green' }])
+      expect(schema.safeParse({ ...bill, components: [{ ...first, ...part }] }).success).toBe(false)
+  })
+
   it('is CycloneDX 1.6: one reference a component, digests in hexadecimal, the same bytes each time', () => {
     expect([bill.bomFormat, bill.specVersion]).toEqual(['CycloneDX', '1.6'])
     // The pattern that the specification's JSON Schema gives for a serial number.
@@ -103,7 +145,9 @@ describe('the bill of materials', () => {
       // SHA-512 is 64 bytes.
       expect(hashes?.[0]).toMatchObject({ alg: 'SHA-512', content: expect.stringMatching(/^[0-9a-f]{128}$/) })
     }
-    expect(JSON.stringify(billOfMaterials(shippedPackages(), program))).toBe(JSON.stringify(bill))
+    expect(JSON.stringify(billOfMaterials(shippedPackages(['node_modules/pdfjs-dist']), program))).toBe(
+      JSON.stringify(bill)
+    )
   })
 
   it('goes with notices that give each licence in full', () => {
@@ -112,7 +156,26 @@ describe('the bill of materials', () => {
       expect(text).toContain(`${name} ${version} (${licence})`)
       expect(existsSync(new URL(`../../../${folder}`, import.meta.url)), folder).toBe(true)
     }
-    expect(text).toContain('Permission is hereby granted')
+    // Each under its heading and a rule of hyphens: a text long enough to be a licence.
+    const parts = text.split(`${'-'.repeat(72)}\n`).slice(1)
+    expect(parts).toHaveLength(shipped.length)
+    parts.forEach((part, at) => {
+      expect(part.length, shipped[at]?.name).toBeGreaterThan(500)
+      if (shipped[at]?.licence === 'MIT') expect(part, shipped[at]?.name).toMatch(/Permission is hereby granted/)
+    })
     expect(text).toContain('Bitstream')
+  })
+})
+
+describe('the package of a module in the build', () => {
+  it.each([
+    ['/home/grower/sillwright/node_modules/react/index.js', 'node_modules/react'],
+    ['C:\\sillwright\\node_modules\\@noble\\hashes\\esm\\sha256.js', 'node_modules/@noble/hashes'],
+    ['\0/sillwright/node_modules/pako/dist/pako.mjs?commonjs-proxy', 'node_modules/pako'],
+    ['/s/node_modules/pdfkit/node_modules/base64-js/index.js', 'node_modules/pdfkit/node_modules/base64-js'],
+    ['/sillwright/renderer/main.tsx', null],
+    ['\0vite/preload-helper.js', null]
+  ])('%s is of %s', (id, folder) => {
+    expect(packageFolder(id)).toBe(folder)
   })
 })

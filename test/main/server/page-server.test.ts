@@ -1,5 +1,6 @@
 import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises'
 import { request } from 'node:http'
+import { connect } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -86,9 +87,57 @@ describe('the local page server', () => {
     '/%2e%2e/outside.html',
     '/..%2foutside.html',
     '/assets/../../outside.html',
+    '/..\\outside.html',
+    '/..%5coutside.html',
+    '/%2e%2e%5Coutside.html',
+    '/assets%2f..%2f..%2foutside.html',
+    '/%252e%252e/outside.html',
+    '/..%252foutside.html',
+    '/%c0%ae%c0%ae/outside.html',
+    '/.%00./outside.html',
     '/link.html'
   ])('gives nothing from above the page’s folder: %s', async (path) => {
     expect((await ask(path)).status).toBe(404)
+  })
+
+  it('gives nothing for a path that begins elsewhere, and takes an address with another host for none of its own', async () => {
+    for (const path of [`//${home}/outside.html`, `/${encodeURIComponent(join(home, 'outside.html'))}`, '*'])
+      expect((await ask(path)).status).toBe(404)
+    expect((await ask(`http://sills.example/index.html`)).status).toBe(404)
+  })
+
+  it('sends the policy with every answer, refusals too, and none of them may be kept by another page', async () => {
+    const answers = await Promise.all([
+      ask('/'),
+      ask('/assets/a%20b.js'),
+      ask('/none.html'),
+      ask('/', { method: 'HEAD' }),
+      ask('/', { method: 'POST' }),
+      ask('/', { host: 'sills.example' })
+    ])
+    expect(answers.map(({ status }) => status)).toEqual([200, 200, 404, 200, 405, 403])
+    for (const { headers } of answers) {
+      expect(headers['content-security-policy']).toMatch(/^default-src 'none'; /)
+      expect(headers['content-security-policy']).not.toMatch(/'unsafe-(eval|inline)'/)
+      expect(headers['x-content-type-options']).toBe('nosniff')
+      expect(headers['cross-origin-resource-policy']).toBe('same-origin')
+      expect(headers['access-control-allow-origin']).toBeUndefined()
+    }
+  })
+
+  it('refuses a request that names no host, or two', async () => {
+    const raw = (text: string): Promise<string> =>
+      new Promise((resolve, reject) => {
+        let answer = ''
+        const wire = connect(port, '127.0.0.1', () => wire.end(text))
+        wire.setEncoding('utf8').on('data', (part: string) => {
+          answer += part
+        })
+        wire.on('close', () => resolve(answer.split('\r\n', 1)[0] ?? '')).on('error', reject)
+      })
+    expect(await raw('GET / HTTP/1.1\r\n\r\n')).toMatch(/ 40[03] /)
+    expect(await raw('GET / HTTP/1.0\r\n\r\n')).toMatch(/ 403 /)
+    expect(await raw(`GET / HTTP/1.1\r\nHost: sills.example\r\nHost: 127.0.0.1:${port}\r\n\r\n`)).toMatch(/ 40[03] /)
   })
 
   it('gives nothing of a kind that is not part of a page, and no folder', async () => {

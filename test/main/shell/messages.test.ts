@@ -2,6 +2,7 @@ import { mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { parseAnswer, parseEvent } from '../../../main/bridge/answers'
 import { MESSAGE_NAMES, type ShellEvent } from '../../../main/bridge/contract'
 import { fileIds } from '../../../main/files/file-ids'
 import { heldFiles } from '../../../main/files/held-files'
@@ -25,10 +26,14 @@ const port = new Map<string, Handler>()
 const page: SenderEvent = { sender: { id: 1 }, senderFrame: { url: 'app://bundle/index.html', parent: null } }
 const otherPage: SenderEvent = { ...page, sender: { id: 2 } }
 
-const send = (name: string, payload: unknown, event = page): Promise<unknown> => {
+/** Sends a message as the page does: whatever the shell answers must arrive whole at the page's end of the bridge. */
+const send = async (name: string, payload: unknown, event = page): Promise<unknown> => {
   const handler = port.get(name)
   if (handler === undefined) throw new Error(`no handler for ${name}`)
-  return handler(event, payload)
+  const answer = await handler(event, payload)
+  const message = MESSAGE_NAMES.find((each) => each === name)
+  if (message !== undefined) expect(parseAnswer(message, structuredClone(answer))).toEqual(answer)
+  return answer
 }
 
 beforeEach(async () => {
@@ -161,6 +166,7 @@ describe('the messages between page and shell', () => {
     await desk.handlers['window:ready'](null)
     await desk.handlers['window:ready'](null)
     expect(told).toMatchObject([{ kind: 'opened', file: { name: 'given.sillwright.json', text: 'given' } }])
+    expect(told.map(parseEvent)).toEqual(told)
     await desk.openPath(path)
     expect(told).toHaveLength(2)
     await desk.openPath(join(folder, 'missing.sillwright.json'))

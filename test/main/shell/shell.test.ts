@@ -1,6 +1,6 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 
 interface Called {
@@ -15,6 +15,10 @@ const record =
     calls.push({ name, args })
   }
 const named = (name: string): readonly Called[] => calls.filter((each) => each.name === name)
+
+/** What the system answers: this is the only run of the program; its PDF viewer took the file (no words). */
+let onlyRun = true
+let viewerSays = ''
 
 vi.mock('electron', () => {
   class FakeWindow {
@@ -41,7 +45,7 @@ vi.mock('electron', () => {
   return {
     app: {
       enableSandbox: record('enableSandbox'),
-      requestSingleInstanceLock: () => true,
+      requestSingleInstanceLock: () => onlyRun,
       quit: record('quit'),
       on: record('app.on'),
       getPath: () => home,
@@ -54,7 +58,12 @@ vi.mock('electron', () => {
     },
     BrowserWindow: FakeWindow,
     dialog: { showMessageBox: record('say') },
-    shell: {},
+    shell: {
+      openPath: async (path: string) => {
+        record('openPath')(path, await readFile(path))
+        return viewerSays
+      }
+    },
     screen: { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1040 } }] },
     ipcMain: { handle: record('ipc.handle') },
     Menu: { setApplicationMenu: record('menu'), buildFromTemplate: (template: unknown) => template },
@@ -253,6 +262,55 @@ describe('the desktop shell', () => {
     for (const role of ['cut', 'copy', 'paste', 'selectAll', 'togglefullscreen', 'windowMenu', 'close']) {
       expect(text).toContain(`"role":"${role}"`)
     }
+  })
+})
+
+describe('the build sheet', () => {
+  it('is printed by the system’s own viewer, from a file of the same bytes, and cleared away where there is none', async () => {
+    const print = handed<(sender: unknown, payload: unknown) => Promise<unknown>>('ipc.handle', 1, 'print:pdf')
+    const bytes = new Uint8Array([0x25, 0x50, 0x44, 0x46])
+    viewerSays = ''
+    expect(await print(page, { bytes })).toEqual({ ok: true, value: true })
+    viewerSays = 'There is no viewer.'
+    expect(await print(page, { bytes })).toEqual({ ok: true, value: false })
+    const [taken, refused] = named('openPath').map(({ args }) => ({ path: String(args[0]), bytes: args[1] }))
+    expect([taken?.bytes, refused?.bytes]).toEqual([Buffer.from(bytes), Buffer.from(bytes)])
+    expect(taken?.path).toMatch(/build-sheet\.pdf$/)
+    expect(await readFile(taken?.path ?? '')).toEqual(Buffer.from(bytes))
+    await expect(readFile(refused?.path ?? '')).rejects.toThrow('ENOENT')
+    await rm(dirname(taken?.path ?? ''), { recursive: true })
+  })
+})
+
+describe('another start of the program', () => {
+  const first = [...process.argv]
+  afterEach(() => {
+    onlyRun = true
+    process.argv = first
+  })
+
+  it('ends at once where one runs already: no window, no file touched', async () => {
+    calls.length = 0
+    vi.resetModules()
+    onlyRun = false
+    await import('../../../main/index')
+    const after = calls.map(({ name }) => name)
+    expect(after.filter((name) => name === 'quit')).toHaveLength(1)
+    for (const never of ['whenReady', 'window', 'ipc.handle', 'app.on']) expect(after).not.toContain(never)
+  })
+
+  it('that is the only one opens the design it was given', async () => {
+    const path = join(home, 'clicked.sillwright')
+    await writeFile(path, 'clicked')
+    calls.length = 0
+    vi.resetModules()
+    process.argv = ['sillwright', '--flag', path]
+    await import('../../../main/index')
+    await vi.waitFor(() => expect(named('window.on').map(({ args }) => args[0])).toContain('closed'))
+    await handed<(sender: unknown, payload: unknown) => Promise<unknown>>('ipc.handle', 1, 'window:ready')(page, null)
+    await vi.waitFor(() =>
+      expect(named('send')).toMatchObject([{ args: ['shell:event', { kind: 'opened', file: { text: 'clicked' } }] }])
+    )
   })
 })
 

@@ -46,3 +46,54 @@ test('an offcut on the rack that holds every piece is used and comes off', () =>
     done(plan, design, racked.value).rack.some(({ id, lengthMm }) => id === offcut?.id && lengthMm === 12_000)
   ).toBe(false)
 })
+
+test('what the packs left over is on the shelf, and the next batch of the same takes it before it buys', () => {
+  const market = DEMOS.find(({ id }) => id === 'market-batch')
+  if (market === undefined) throw new Error('there is no such demo')
+  const { design } = market
+  const plan = evaluate(design, market.workshop, ON)
+  const after = done(plan, design, market.workshop)
+  const over = plan.bill.lines.filter(({ need, left }) => need !== 'stock' && need !== 'sheet' && left > 0)
+  expect(over.length).toBeGreaterThan(0)
+  for (const { need, partId, left, restMinor } of over)
+    expect(after.shelf).toContainEqual({ need, partId, amount: left, worthMinor: restMinor })
+  const next = evaluate(design, after, ON)
+  for (const { id, left, needed } of over)
+    expect(next.bill.lines.find((line) => line.id === id)?.fromShelf).toBeCloseTo(Math.min(left, needed), 6)
+  expect(next.bill.totalMinor ?? 0).toBeLessThan(plan.bill.totalMinor ?? 0)
+})
+
+test('a rest that was charged to the batch is worth nothing to the next one', () => {
+  const market = DEMOS.find(({ id }) => id === 'market-batch')
+  if (market === undefined) throw new Error('there is no such demo')
+  const workshop: Workshop = {
+    ...market.workshop,
+    pricing: { ...market.workshop.pricing, chargePackRestTo: 'batch' }
+  }
+  const after = done(evaluate(market.design, workshop, ON), market.design, workshop)
+  expect(after.shelf.length).toBeGreaterThan(0)
+  for (const { worthMinor } of after.shelf) expect(worthMinor).toBe(0)
+})
+
+test('kept pieces of a foam sheet leave the batch at their stated worth and are on offer to the next at that', () => {
+  const market = DEMOS.find(({ id }) => id === 'market-batch')
+  if (market === undefined) throw new Error('there is no such demo')
+  const { design } = market
+  const workshop: Workshop = { ...market.workshop, sheetSetup: { ...market.workshop.sheetSetup, keptWorthPercent: 50 } }
+  const plan = evaluate(design, workshop, ON)
+  const cut = plan.rings.sheets[0]
+  const offer = workshop.sheets.find(({ id }) => id === cut?.sheetId)
+  if (cut === undefined || offer?.offer.priceMinor == null) throw new Error('no sheet is cut')
+  expect(cut.offcuts.length).toBeGreaterThan(0)
+  const shareOf = (kept: { readonly widthMm: number; readonly heightMm: number }) =>
+    (kept.widthMm * kept.heightMm) / (cut.widthMm * cut.heightMm)
+  const { priceMinor } = offer.offer
+  const worths = plan.rings.sheets.flatMap((each) =>
+    each.offcuts.map((kept) => Math.floor((priceMinor * shareOf(kept)) / 2))
+  )
+  const line = plan.bill.lines.find(({ need }) => need === 'sheet')
+  expect(line?.restMinor).toBe(worths.reduce((sum, worth) => sum + worth, 0))
+  expect((line?.usedMinor ?? 0) + (line?.restMinor ?? 0)).toBe((line?.totalMinor ?? 0) + (line?.fromShelfMinor ?? 0))
+  const racked = done(plan, design, workshop).sheets.filter(({ isOffcut }) => isOffcut)
+  expect(racked.map(({ offer: { priceMinor: worth } }) => worth ?? 0)).toEqual(worths)
+})

@@ -6,6 +6,7 @@ import { askForFile } from '../../../host/download'
 import { MOST_FILE_BYTES } from '../../../host/host'
 import { useAppStore } from '../../../store/use-app'
 import { useEdit } from '../../../store/use-edit'
+import { NotTaken } from './NotTaken'
 import { readRows } from './read-rows'
 import type { RowsFor, RowTable } from './row-table'
 import { writeRows } from './write-rows'
@@ -31,9 +32,10 @@ export function RowsInOut<T extends { readonly id: string }>({ what, table, rows
       setErrors(read.problem)
       return
     }
-    setErrors([])
+    const refused = edit.workshop(`take rows into ${what}`, () => ok(read.value.workshop))
+    setErrors(refused === null ? [] : [refused])
+    if (refused !== null) return
     setText('')
-    edit.workshop(`take rows into ${what}`, () => ok(read.value.workshop))
     notice(`${read.value.added} added, ${read.value.changed} changed.`)
   }
   const readFile = async (): Promise<void> => {
@@ -72,17 +74,7 @@ export function RowsInOut<T extends { readonly id: string }>({ what, table, rows
             order; a row with the id of one that is here changes it, others are added.
           </p>
         </div>
-        {errors.length === 0 ? null : (
-          <div role="alert">
-            <p className="error">Nothing was taken. Mend these and try again:</p>
-            <ul className="error">
-              {errors.slice(0, 20).map((error) => (
-                <li key={error}>{error}</li>
-              ))}
-            </ul>
-            {errors.length > 20 ? <p className="error">And {errors.length - 20} more.</p> : null}
-          </div>
-        )}
+        <NotTaken errors={errors} />
         <div className="button-row">
           <button type="button" className="button" disabled={text.trim() === ''} onClick={take}>
             Take the rows

@@ -2,6 +2,7 @@ import type { NeedKind, PackOffer } from '../../../../shared-model/bill'
 import { addOffer, editOffer, type Workshop } from '../../../../shared-model/design'
 import { failed, ok } from '../../../../shared-model/outcome'
 import { NEED_NAMES } from '../../../../shared-model/words'
+import { breakCells, breakPairs, MOST_BREAKS, wholeBreaks } from './break-cells'
 import { numberCell, numberText, priceCells } from './price-cells'
 import type { RowsFor, RowTable } from './row-table'
 
@@ -16,8 +17,9 @@ const BLANK: PackOffer = {
   offer: { priceMinor: null, supplier: '', pricedOn: '', taxInside: false }
 }
 
-/** Packs on offer as rows. Price breaks are not columns: a row that is there already keeps its own. */
+/** Packs on offer as rows, each price break in two columns of its own. */
 export function offerRows(workshop: Workshop, rowsFor: RowsFor): RowTable<PackOffer> {
+  const pairs = breakPairs(workshop.offers)
   return {
     name: 'packs',
     items: workshop.offers,
@@ -59,6 +61,7 @@ export function offerRows(workshop: Workshop, rowsFor: RowsFor): RowTable<PackOf
         write: (offer) => `${offer.leastPacks}`
       },
       ...priceCells<PackOffer>(rowsFor),
+      ...breakCells(pairs, rowsFor),
       {
         head: 'Part',
         also: ['part id'],
@@ -66,6 +69,8 @@ export function offerRows(workshop: Workshop, rowsFor: RowsFor): RowTable<PackOf
         write: (offer) => offer.partId
       }
     ],
+    more: breakCells(MOST_BREAKS, rowsFor).slice(2 * pairs),
+    whole: wholeBreaks,
     put: (now, { id, ...offer }) => (id === '' ? addOffer(now, offer) : editOffer(now, id, offer))
   }
 }

@@ -26,7 +26,12 @@ export interface RowTable<T extends { readonly id: string }> {
   readonly name: string
   readonly items: readonly T[]
   readonly blank: T
+  /** In the order of the screen. */
   readonly columns: readonly RowColumn<T>[]
+  /** Columns that are known by their head only. */
+  readonly more?: readonly RowColumn<T>[]
+  /** The item when all its cells are read, or what is still missing. */
+  readonly whole?: (item: T) => Result<T, string>
   /** Adds the item, or puts it in the place of the one with its id. */
   readonly put: (workshop: Workshop, item: T) => Edited<Workshop>
 }

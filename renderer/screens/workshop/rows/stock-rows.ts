@@ -1,10 +1,10 @@
 import type { StockBar } from '../../../../shared-model/cutting'
-import { addStock, editStock, type Shows, type Workshop } from '../../../../shared-model/design'
+import { addStock, editStock, type Workshop } from '../../../../shared-model/design'
 import { failed, ok } from '../../../../shared-model/outcome'
 import type { Profile } from '../../../../shared-model/profile'
-import { inchesFromMm, mm, parseLength } from '../../../../shared-model/units'
-import { problemText } from '../../../plan/wording'
-import { numberCell, numberText, priceCells } from './price-cells'
+import { countCell } from './count-cell'
+import { lengthCell } from './length-cell'
+import { priceCells } from './price-cells'
 import type { RowsFor, RowTable } from './row-table'
 
 const BLANK: StockBar = {
@@ -21,7 +21,6 @@ export function stockRows(
   profiles: readonly Pick<Profile, 'id' | 'name'>[],
   rowsFor: RowsFor
 ): RowTable<StockBar> {
-  const { shows } = rowsFor
   return {
     name: 'stock',
     items: workshop.stock,
@@ -40,35 +39,13 @@ export function stockRows(
         },
         write: (bar) => profiles.find(({ id }) => id === bar.profileId)?.name ?? bar.profileId
       },
-      {
-        head: `Length (${shows.units})`,
-        also: ['length', 'length (in)', 'length (mm)'],
-        needed: true,
-        read: (cell, bar, head) => {
-          // A length that stands as it was written stays exact.
-          if (cell === lengthText(bar, shows)) return ok(bar)
-          const shown = /\(mm\)/i.test(head) ? 'mm' : /\(in\)/i.test(head) ? 'in' : shows.units
-          const read = parseLength(cell, { shown, decimalMark: shows.decimalMark })
-          return read.ok ? ok({ ...bar, lengthMm: read.value }) : failed(problemText(read.problem, shows))
-        },
-        write: (bar) => lengthText(bar, shows)
-      },
-      {
-        head: 'How many',
-        also: ['count'],
-        read: (cell, bar) => {
-          if (cell === '') return ok({ ...bar, count: null })
-          const read = numberCell(cell, rowsFor)
-          return read.ok ? ok({ ...bar, count: read.value }) : read
-        },
-        write: (bar) => (bar.count === null ? '' : `${bar.count}`)
-      },
+      lengthCell('Length', rowsFor, {
+        of: ({ lengthMm }) => lengthMm,
+        put: (bar, lengthMm) => ({ ...bar, lengthMm })
+      }),
+      countCell(rowsFor),
       ...priceCells<StockBar>(rowsFor)
     ],
     put: (now, { id, ...bar }) => (id === '' ? addStock(now, bar) : editStock(now, id, bar))
   }
 }
-
-/** A plain number in the shop's units, so that a spreadsheet can reckon with it. */
-const lengthText = (bar: StockBar, shows: Shows): string =>
-  numberText(shows.units === 'mm' ? bar.lengthMm : inchesFromMm(mm(bar.lengthMm)), { shows })

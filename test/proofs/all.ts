@@ -1,0 +1,2 @@
+export { SHARED_PROOFS, sharesOf } from './shares'
+export { added, NONE, told } from './tally'
