@@ -8,15 +8,15 @@ export async function servePage(wish: {
   readonly open: boolean
 }): Promise<void> {
   const page = await startPageServer(wish.folder)
-  const opened = wish.open && (await openInBrowser(page.address))
-  console.log(`${wish.why}: ${opened ? 'opened in the browser' : 'open this address in a browser'}: ${page.address}`)
-  if (!page.usualPort) console.log(OTHER_PORT)
-  console.log('Stop with Ctrl-C.')
   const stop = (): void => {
     void page.close().then(() => process.exit(0))
   }
   process.once('SIGINT', stop)
   process.once('SIGTERM', stop)
+  const opened = wish.open && (await openInBrowser(page.address))
+  console.log(`${wish.why}: ${opened ? 'opened in the browser' : 'open this address in a browser'}: ${page.address}`)
+  if (!page.usualPort) console.log(OTHER_PORT)
+  console.log('Stop with Ctrl-C.')
 }
 
 /** A browser keeps what it keeps for an address by its port. */

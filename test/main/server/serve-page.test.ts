@@ -72,6 +72,16 @@ describe('the page served where there is no window', () => {
     }
   )
 
+  it('ends with 0 where it is told to stop while it says its first line', async () => {
+    await writeFile(
+      join(home, 'at-once.mjs'),
+      `const say = console.log\nconsole.log = (line) => { say(line); process.kill(process.pid, 'SIGINT') }\nawait import('./run.mjs')\n`
+    )
+    const child = spawn(process.execPath, [join(home, 'at-once.mjs')], { stdio: 'ignore' })
+    running.push(child)
+    expect(await ended(child)).toBe(0)
+  })
+
   it('says in one line, where the usual port is taken, that earlier work is at the other address', async () => {
     const free = await usualPortTaken()
     const { child, lines } = await served()
