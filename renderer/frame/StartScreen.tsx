@@ -1,4 +1,5 @@
 import { useServices } from '../documents/use-documents'
+import { SillPicture } from '../drawing/SillPicture'
 import { useActions } from '../store/use-app'
 import { DEMO_CHOICES } from './demo-choices'
 import { StartSteps } from './StartSteps'
@@ -22,6 +23,7 @@ export function StartScreen() {
           {DEMO_CHOICES.map((demo) => (
             <li key={demo.id} className="card">
               <h3>{demo.name}</h3>
+              <SillPicture design={demo.pair().design} />
               <p className="quiet">{demo.about}</p>
               <div className="button-row">
                 <button type="button" className="button" onClick={() => void documents.start(demo.pair())}>

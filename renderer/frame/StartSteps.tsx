@@ -1,6 +1,9 @@
 import { useEffect, useState } from 'react'
-import { editSill, type Shows } from '../../shared-model/design'
+import type { Crop } from '../../shared-model/crops'
+import { editSill } from '../../shared-model/design'
 import { ok } from '../../shared-model/outcome'
+import type { Profile } from '../../shared-model/profile'
+import type { Say } from '../../shared-model/words'
 import { fittingClosures } from '../catalogue/fitting-closures'
 import type { Offered } from '../catalogue/offered'
 import { seatingSaw } from '../catalogue/seating-saw'
@@ -8,10 +11,11 @@ import { useOffered } from '../catalogue/use-offered'
 import { afterPaint } from '../drawing/after-paint'
 import { ChoiceField } from '../fields/ChoiceField'
 import { LengthField } from '../fields/LengthField'
-import { problemText, wordsOf } from '../plan/wording'
 import { useApp, useAppStore } from '../store/use-app'
 import { useEdit } from '../store/use-edit'
-import { type FirstDesign, firstDesign } from './first-design'
+import { useSay } from '../store/use-say'
+import { FirstPicture } from './FirstPicture'
+import { type FirstDesign, firstDesign, PLAIN_PITCH_MM } from './first-design'
 
 /** Sill, crop, stock: what a first valid design needs. */
 export function StartSteps() {
@@ -24,22 +28,25 @@ export function StartSteps() {
   const design = useApp((state) => state.design)
   const workshop = useApp((state) => state.workshop)
   const on = useApp((state) => state.on)
-  const [fault, setFault] = useState<FirstFault | null>(null)
-  // Whether a first design can be made of this is worked out once the page is seen.
+  const crop = offered.crops.find((each) => each.id === cropId)
+  const profile = offered.profiles.find((each) => each.id === profileId)
+  const say = useSay()
+  const [first, setFirst] = useState<FirstDesign | null>(null)
+  // What it leads to is worked out once the page is seen.
   useEffect(
-    () => afterPaint(() => setFault(faultIn(firstDesign(design, workshop, on, { cropId, profileId })))),
+    () => afterPaint(() => setFirst(firstDesign(design, workshop, on, { cropId, profileId }))),
     [design, workshop, on, cropId, profileId]
   )
   const begin = (): void => {
-    const first = firstDesign(design, workshop, on, { cropId, profileId })
-    setFault(faultIn(first))
-    if (!('design' in first)) return
-    edit.design('make a first design', () => ok(first.design))
+    const made = firstDesign(design, workshop, on, { cropId, profileId })
+    setFirst(made)
+    if (!('design' in made)) return
+    edit.design('make a first design', () => ok(made.design))
     store.do.look({ started: true, screen: 'board' })
   }
   return (
-    <section aria-label="A new design in three steps">
-      <ol className="cards">
+    <section className="start-steps" aria-label="A new design in three steps">
+      <ol>
         <li className="card">
           <h2>1. The sill</h2>
           <LengthField
@@ -66,8 +73,9 @@ export function StartSteps() {
           <ChoiceField
             label="What grows"
             value={cropId}
-            choices={offered.crops.map((crop) => ({ value: crop.id, label: crop.name }))}
+            choices={offered.crops.map((each) => ({ value: each.id, label: each.name }))}
             commit={setCrop}
+            hint={cropHint(crop, say)}
           />
         </li>
         <li className="card">
@@ -75,27 +83,28 @@ export function StartSteps() {
           <ChoiceField
             label="What the channel is cut from"
             value={profileId}
-            choices={offered.profiles.map((profile) => ({ value: profile.id, label: profile.name }))}
+            choices={offered.profiles.map((each) => ({ value: each.id, label: each.name }))}
             commit={setProfile}
+            hint={stockHint(profile, say)}
           />
-          <button type="button" className="button primary" disabled={fault !== null} onClick={begin}>
-            Draw it
-          </button>
-          <p className="error" role="status">
-            {fault === null ? '' : `No first design with this stock here: ${whyNot(fault, workshop.shows)}`}
-          </p>
         </li>
       </ol>
+      <FirstPicture first={first} begin={begin} />
     </section>
   )
 }
 
-type FirstFault = Exclude<FirstDesign, { readonly design: unknown }>
+const cropHint = (crop: Crop | undefined, say: Say): string =>
+  crop?.pitchMm
+    ? `${say.length(crop.pitchMm.least)} to ${say.length(crop.pitchMm.most)} apart in the row`
+    : `No spacing is published: ${say.length(PLAIN_PITCH_MM)} apart to begin with`
 
-const faultIn = (first: FirstDesign): FirstFault | null => ('design' in first ? null : first)
-
-const whyNot = (fault: FirstFault, shows: Shows): string =>
-  'finding' in fault ? wordsOf(fault.finding, shows) : problemText(fault.problem, shows)
+const stockHint = (profile: Profile | undefined, say: Say): string =>
+  profile === undefined
+    ? ''
+    : profile.shape === 'round'
+      ? `${say.fine(profile.widthMm)} across outside`
+      : `${say.fine(profile.widthMm)} wide, ${say.fine(profile.heightMm)} high outside`
 
 /** The first profile with a closure that holds and a cup that seats; a first design in it has no fault. */
 const firstProfile = (from: Offered) =>

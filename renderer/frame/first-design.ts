@@ -8,7 +8,7 @@ import {
   type Workshop
 } from '../../shared-model/design'
 import { failed } from '../../shared-model/outcome'
-import type { PlanFinding, PlanProblem } from '../../shared-model/plan'
+import type { Plan, PlanFinding, PlanProblem } from '../../shared-model/plan'
 import type { Profile } from '../../shared-model/profile'
 import { graduationNm, mm, setOnGraduation } from '../../shared-model/units'
 import { closureFor } from '../catalogue/fitting-closures'
@@ -17,11 +17,11 @@ import { nearestSaw, type Seating, seatingSaw } from '../catalogue/seating-saw'
 import { evaluateHere } from '../plan/evaluate-here'
 
 /** A pitch for crops of which no spacing is published; the grower types over it. */
-const PLAIN_PITCH_MM = 150
+export const PLAIN_PITCH_MM = 150
 
-/** What the three steps lead to: a design without a fault, or why there is none. */
+/** What the three steps lead to: a design without a fault and what follows from it, or why there is none. */
 export type FirstDesign =
-  | { readonly design: Design }
+  | { readonly design: Design; readonly plan: Plan }
   | { readonly finding: PlanFinding }
   | { readonly problem: PlanProblem }
 
@@ -53,7 +53,7 @@ function faultOf(design: Design, workshop: Workshop, on: string): FirstDesign {
   const [problem] = plan.problems
   if (problem !== undefined) return { problem }
   const finding = plan.findings.find((each) => each.severity === 'stop')
-  return finding === undefined ? { design } : { finding }
+  return finding === undefined ? { design, plan } : { finding }
 }
 
 /** Cups to try: the one that seats well, then each with the saw nearest to its body. */

@@ -112,14 +112,20 @@ test('the board is copied as a picture, and saved as PNG and as SVG, from the me
   expect(complaints).toEqual([])
 })
 
-test('three short steps lead to a design without a stop, and a demo is one click away', async () => {
+test('three short steps, drawn before they are taken, lead to a design without a stop; a demo is one click away', async () => {
   const { page } = await bench.open()
   await typeIn(page.getByLabel('Length along the window'), '1200')
   await typeIn(page.getByLabel('Depth from the front edge to the glass'), '220')
+  const promised = page.locator('.first-picture')
+  await promised.getByText('1188 mm').waitFor()
+  const holes = await promised.locator('circle').count()
   await page.getByRole('button', { name: 'Draw it' }).click()
   await page.getByRole('application').waitFor()
   expect(await page.getByRole('region', { name: 'Findings', exact: true }).getByText('0 stop').count()).toBe(1)
-  expect((await saveDesign(page)).design.channels[0]?.sites.length).toBeGreaterThan(1)
+  const [channel] = (await saveDesign(page)).design.channels
+  expect(channel?.lengthMm).toBe(1188)
+  expect(channel?.sites).toHaveLength(holes)
+  expect(holes).toBeGreaterThan(1)
 })
 
 test('what fits the sill is shown as pictures; one click takes a layout without a stop, undo brings the old one back', async () => {

@@ -1,8 +1,8 @@
+import { FigureLine } from '../../drawing/FigureLine'
 import { usePlanState } from '../../plan/use-plan'
 import { problemText } from '../../plan/wording'
 import { useApp } from '../../store/use-app'
 import { useSay } from '../../store/use-say'
-import { FigureLine } from './FigureLine'
 
 /** The strength all crops have in common, where sources or crops disagree, and what goes in. */
 export function FirstFillFigures() {

@@ -1,7 +1,7 @@
 import type { ChannelPlan } from '../../../../shared-model/plan'
 import type { DrawDown } from '../../../../shared-model/reservoir'
+import { FigureLine } from '../../../drawing/FigureLine'
 import { useSay } from '../../../store/use-say'
-import { FigureLine } from '../FigureLine'
 import { StripPart } from '../StripPart'
 import { DrawDownCurve } from './DrawDownCurve'
 

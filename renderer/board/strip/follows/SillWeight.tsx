@@ -1,6 +1,6 @@
+import { FigureLine } from '../../../drawing/FigureLine'
 import { useLivePlan, usePlanState } from '../../../plan/use-plan'
 import { useSay } from '../../../store/use-say'
-import { FigureLine } from '../FigureLine'
 import { StripPart } from '../StripPart'
 
 const CARRY = {

@@ -1,7 +1,7 @@
 import type { ChannelPlan } from '../../../../shared-model/plan'
 import { WINDOW_RISE_C } from '../../../../shared-model/structure'
+import { FigureLine } from '../../../drawing/FigureLine'
 import { useSay } from '../../../store/use-say'
-import { FigureLine } from '../FigureLine'
 import { StripPart } from '../StripPart'
 
 const STATES = ['empty', 'filled', 'grown'] as const
