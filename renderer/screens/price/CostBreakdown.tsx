@@ -42,9 +42,6 @@ export function CostBreakdown({ plan }: { readonly plan: Plan }) {
               {cost.packRestMinor > 0 ? '; what is left of packs is charged to the batch.' : ' and not in the cost.'}
             </p>
           )}
-          <p className="quiet small">
-            The batch costs {say.money(cost.batchMinor)}; worked time {say.time(cost.workedS)}.
-          </p>
           <CostDetail plan={plan} cost={cost} />
         </>
       )}

@@ -8,7 +8,7 @@ import { Empty } from '../Empty'
 import { MissingPrices } from '../materials/MissingPrices'
 import { Page } from '../Page'
 import { Working } from '../Working'
-import { BatchField } from './BatchField'
+import { BatchHead } from './BatchHead'
 import { BatchLadder } from './BatchLadder'
 import { CostBreakdown } from './CostBreakdown'
 import { NoPrice } from './NoPrice'
@@ -42,15 +42,17 @@ export default function PriceScreen() {
     >
       <Working />
       {has ? null : <Empty says="There is nothing to price yet. Put a channel on the sill first." />}
-      <BatchField />
+      <BatchHead plan={has ? plan : null} stale={stale} />
       {plan === null || !has ? null : (
         <div className={stale ? 'page-parts stale' : 'page-parts'}>
           <MissingPrices missing={plan.bill.missing} />
           <NoPrice problems={plan.problems} />
-          <WaysTable pricing={plan.pricing} />
-          <div className="parts-two">
-            <CostBreakdown plan={plan} />
-            <Sensitivities pricing={plan.pricing} />
+          <div className="price-parts">
+            <WaysTable pricing={plan.pricing} />
+            <div className="page-parts">
+              <CostBreakdown plan={plan} />
+              <Sensitivities pricing={plan.pricing} />
+            </div>
           </div>
         </div>
       )}

@@ -2,11 +2,12 @@ import type { PricePlan, Sensitivity } from '../../../shared-model/pricing'
 import { SENSITIVITY_NAMES } from '../../../shared-model/words'
 import { useSay } from '../../store/use-say'
 
-const BY: Readonly<Record<Sensitivity['by'], string>> = {
-  'currency-unit': 'one unit of money more',
-  'percentage-point': 'one percentage point more',
-  minute: 'one minute more for each'
-}
+const more = (by: Sensitivity['by'], currency: string): string =>
+  ({
+    'currency-unit': `1\u00a0${currency}\u00a0more`,
+    'percentage-point': 'one percentage point more',
+    minute: 'one minute more for each'
+  })[by]
 
 /** What a little more of each input does to the batch's profit, largest first. */
 export function Sensitivities({ pricing }: { readonly pricing: PricePlan }) {
@@ -22,7 +23,7 @@ export function Sensitivities({ pricing }: { readonly pricing: PricePlan }) {
           <div className="cost-bar" key={each.input}>
             <span>
               {SENSITIVITY_NAMES[each.input]}
-              <span className="quiet small"> {BY[each.by]}</span>
+              <span className="quiet small"> {more(each.by, pricing.currency)}</span>
             </span>
             <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
               <rect className="pen-bar" x={each.changeMinor < 0 ? 50 - width : 50} y="1" height="6" width={width} />

@@ -3,33 +3,58 @@ import type { Say } from '../../../shared-model/words'
 import { useSay } from '../../store/use-say'
 import { Crossings } from './Crossings'
 
-const ROWS: readonly { readonly name: string; readonly of: (way: WayPrice, say: Say) => string }[] = [
-  { name: 'Price the buyer sees', of: (way, say) => say.money(way.shownMinor) },
-  { name: 'Price before tax', of: (way, say) => say.money(way.priceMinor) },
-  { name: 'Tax, not yours', of: (way, say) => say.money(way.taxMinor) },
-  { name: 'Fees', of: (way, say) => say.money(way.feesMinor) },
-  { name: 'Your time to post', of: (way, say) => say.money(way.postingMinor) },
-  { name: 'Profit on one', of: (way, say) => say.money(way.profitMinor) },
-  { name: 'Profit of the batch', of: (way, say) => say.money(way.batchProfitMinor) },
-  { name: 'Margin: profit ÷ price', of: (way, say) => say.share(way.marginShare) },
-  { name: 'Markup: profit ÷ cost', of: (way, say) => (way.markupShare === null ? 'none' : say.share(way.markupShare)) },
+interface Row {
+  readonly name: string
+  readonly of: (way: WayPrice, say: Say) => string
+  /** What the grower came for. */
+  readonly main?: true
+}
+
+const GROUPS: readonly { readonly name: string; readonly rows: readonly Row[] }[] = [
   {
-    name: 'Profit per hour',
-    of: (way, say) => (way.profitPerHourMinor === null ? 'none' : say.money(way.profitPerHourMinor))
+    name: 'What the buyer pays',
+    rows: [
+      { name: 'Price the buyer sees', of: (way, say) => say.money(way.shownMinor), main: true },
+      { name: 'Price before tax', of: (way, say) => say.money(way.priceMinor) },
+      { name: 'Tax, not yours', of: (way, say) => say.money(way.taxMinor) }
+    ]
   },
   {
-    name: 'You earn per hour',
-    of: (way, say) => (way.earningPerHourMinor === null ? 'none' : say.money(way.earningPerHourMinor))
+    name: 'What you keep',
+    rows: [
+      { name: 'Fees', of: (way, say) => say.money(way.feesMinor) },
+      { name: 'Your time to post', of: (way, say) => say.money(way.postingMinor) },
+      { name: 'Profit on one', of: (way, say) => say.money(way.profitMinor), main: true },
+      { name: 'Profit of the batch', of: (way, say) => say.money(way.batchProfitMinor) },
+      { name: 'Margin: profit ÷ price', of: (way, say) => say.share(way.marginShare) },
+      {
+        name: 'Markup: profit ÷ cost',
+        of: (way, say) => (way.markupShare === null ? 'none' : say.share(way.markupShare))
+      },
+      {
+        name: 'Profit per hour',
+        of: (way, say) => (way.profitPerHourMinor === null ? 'none' : say.money(way.profitPerHourMinor))
+      },
+      {
+        name: 'You earn per hour',
+        of: (way, say) => (way.earningPerHourMinor === null ? 'none' : say.money(way.earningPerHourMinor))
+      }
+    ]
   },
-  { name: 'Fixed cost: fee and tools', of: (way, say) => say.money(way.fixedMinor) },
-  { name: 'One brings towards it', of: (way, say) => say.money(way.contributionMinor) },
-  { name: 'Units that pay the fee', of: (way) => units(way.feeBreakEvenUnits) },
-  { name: 'Units that pay fee and tools', of: (way) => units(way.breakEvenUnits) },
-  { name: 'Into profit, batch by batch', of: (way) => crossed(way) },
   {
-    name: 'Margin of safety',
-    of: (way, say) =>
-      way.safetyShare === null || way.safetyShare < 0 ? 'none: too few made' : say.share(way.safetyShare)
+    name: 'How many must be sold',
+    rows: [
+      { name: 'Fixed cost: fee and tools', of: (way, say) => say.money(way.fixedMinor) },
+      { name: 'One brings towards it', of: (way, say) => say.money(way.contributionMinor) },
+      { name: 'Units that pay the fee', of: (way) => units(way.feeBreakEvenUnits) },
+      { name: 'Units that pay fee and tools', of: (way) => units(way.breakEvenUnits), main: true },
+      { name: 'Into profit, batch by batch', of: (way) => crossed(way) },
+      {
+        name: 'Margin of safety',
+        of: (way, say) =>
+          way.safetyShare === null || way.safetyShare < 0 ? 'none: too few made' : say.share(way.safetyShare)
+      }
+    ]
   }
 ]
 
@@ -69,18 +94,25 @@ export function WaysTable({ pricing }: { readonly pricing: PricePlan }) {
               ))}
             </tr>
           </thead>
-          <tbody>
-            {ROWS.map((row) => (
-              <tr key={row.name}>
-                <th scope="row">{row.name}</th>
-                {pricing.ways.map((way) => (
-                  <td key={way.wayId} className="number">
-                    {row.of(way, say)}
-                  </td>
-                ))}
+          {GROUPS.map((group) => (
+            <tbody key={group.name}>
+              <tr>
+                <th scope="rowgroup" colSpan={pricing.ways.length + 1} className="group-head">
+                  {group.name}
+                </th>
               </tr>
-            ))}
-          </tbody>
+              {group.rows.map((row) => (
+                <tr key={row.name} className={row.main ? 'main-row' : undefined}>
+                  <th scope="row">{row.name}</th>
+                  {pricing.ways.map((way) => (
+                    <td key={way.wayId} className="number">
+                      {row.of(way, say)}
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          ))}
         </table>
       </div>
       <p className="quiet small">
