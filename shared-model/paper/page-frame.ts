@@ -1,6 +1,7 @@
 import type { TitleBlock } from '../sheet'
 import { BARE_EDGE_MM, pt } from './page'
 import type { PdfNode, PdfTable, PdfTableLayout } from './pdf-node'
+import { oneRun } from './right-to-left'
 import { withinEm } from './word-width'
 
 /** Room for texts of any length in one line of 9 pt on the narrower paper, 55 em of it: they stand whole in the title block. */
@@ -26,7 +27,7 @@ export const pageHeader = (block: TitleBlock, sideMm: number, page: string): Pdf
     body: [
       [
         {
-          text: [{ text: withinEm(block.title, TITLE_EM), bold: true }, { text: `   ${block.documentType}` }],
+          text: [{ text: oneRun(withinEm(block.title, TITLE_EM)), bold: true }, { text: `   ${block.documentType}` }],
           style: 'frame'
         },
         {
@@ -58,7 +59,7 @@ export const pageFooter = (block: TitleBlock, sideMm: number): PdfNode => ({
     body: [
       [
         {
-          text: [withinEm(block.maker, MAKER_EM), block.date].filter((part) => part !== '').join(' · '),
+          text: [oneRun(withinEm(block.maker, MAKER_EM)), block.date].filter((part) => part !== '').join(' · '),
           style: 'frame'
         },
         {

@@ -1,6 +1,7 @@
 import type { Drawing, Fill, Pen, PointMm, Shape, TextShape } from '../sheet'
 import { plainOrder } from '../words'
 import { FILL_GREYS } from './palette'
+import { runsFromLeft } from './right-to-left'
 
 /** Line widths in mm (ISO 128-2 group 0.5 : 0.25, a little finer for dimensions) and dash patterns. */
 const PENS: Readonly<Record<Pen, string>> = {
@@ -35,17 +36,17 @@ const escaped = (words: string): string =>
 
 const at = ({ xMm, yMm }: PointMm): string => `${figure(xMm)},${figure(yMm)}`
 
-const lettering = (shape: TextShape, family: string): string => {
+const lettering = (shape: TextShape, { unit, fontFamily }: SvgOptions): string => {
   const { xMm, yMm } = shape.atMm
   const turn = shape.turned ? ` transform="rotate(-90 ${figure(xMm)} ${figure(yMm)})"` : ''
   const weight = shape.bold ? ' font-weight="bold"' : ''
   return (
-    `<text x="${figure(xMm)}" y="${figure(yMm)}" font-family="${family}" font-size="${figure(shape.sizePt * PT_MM)}"` +
-    ` text-anchor="${shape.anchor}" fill="${shape.white ? '#fff' : '#000'}"${weight}${turn}>${escaped(shape.text)}</text>`
+    `<text x="${figure(xMm)}" y="${figure(yMm)}" font-family="${fontFamily}" font-size="${figure(shape.sizePt * PT_MM)}"` +
+    ` text-anchor="${shape.anchor}" fill="${shape.white ? '#fff' : '#000'}"${weight}${turn}>${unit === 'pt' ? runsFromLeft(escaped(shape.text)) : escaped(shape.text)}</text>`
   )
 }
 
-const element = (shape: Shape, family: string): string => {
+const element = (shape: Shape, options: SvgOptions): string => {
   switch (shape.kind) {
     case 'line':
       return `<path d="M${at(shape.fromMm)} L${at(shape.toMm)}" fill="none" ${PENS[shape.pen]}/>`
@@ -66,7 +67,7 @@ const element = (shape: Shape, family: string): string => {
         `${FILLS[shape.fill]} ${PENS[shape.pen]}/>`
       )
     case 'text':
-      return lettering(shape, family)
+      return lettering(shape, options)
   }
 }
 
@@ -77,13 +78,14 @@ export interface SvgOptions {
 }
 
 /** A drawing as SVG text, its user unit one millimetre on paper. */
-export const svgText = (drawing: Drawing, { unit, fontFamily }: SvgOptions): string => {
+export const svgText = (drawing: Drawing, options: SvgOptions): string => {
+  const { unit } = options
   const size = (valueMm: number): string => (unit === 'mm' ? `${figure(valueMm)}mm` : figure(valueMm / PT_MM))
   const label = unit === 'mm' ? ` role="img" aria-label="${escaped(drawing.alt)}"` : ''
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${size(drawing.widthMm)}" height="${size(drawing.heightMm)}" ` +
     `viewBox="0 0 ${figure(drawing.widthMm)} ${figure(drawing.heightMm)}"${label}>` +
-    `${drawing.shapes.map((shape) => element(shape, fontFamily)).join('')}</svg>`
+    `${drawing.shapes.map((shape) => element(shape, options)).join('')}</svg>`
   )
 }
 
