@@ -1,3 +1,4 @@
+import './host/early-host'
 import { createRoot } from 'react-dom/client'
 import { newDesign } from '../shared-model/design'
 import { App } from './App'
@@ -8,7 +9,7 @@ import { documents } from './documents/open-documents'
 import { isAnswer, OVERWRITE, UNSAVED } from './documents/questions'
 import { afterPaint } from './drawing/after-paint'
 import { ask } from './frame/ask'
-import { chooseHost } from './host/choose-host'
+import { host } from './host/early-host'
 import { ladderWorker } from './plan/ladder-worker-client'
 import { createPlanStore } from './plan/plan-store'
 import { heavyWorker } from './plan/plan-worker-client'
@@ -22,7 +23,6 @@ const today = (): string => {
 }
 
 async function open(): Promise<void> {
-  const host = chooseHost()
   const [{ workshop, readOnly, says }, given] = await Promise.all([startingWorkshop(host), host.fileAtStart()])
   const store = createAppStore({ design: newDesign(crypto.randomUUID()), workshop }, today())
   store.do.setFiles({ workshopReadOnly: readOnly })

@@ -19,3 +19,10 @@ export function afterPaint(act: () => void, frames = 1): () => void {
     clearTimeout(timer)
   }
 }
+
+/** Does something once the window has nothing else to do, within two seconds; gives how to call it off. */
+export function whenIdle(act: () => void): () => void {
+  if (window.requestIdleCallback === undefined) return afterPaint(act)
+  const asked = requestIdleCallback(act, { timeout: 2_000 })
+  return () => cancelIdleCallback(asked)
+}

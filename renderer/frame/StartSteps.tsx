@@ -8,7 +8,7 @@ import { fittingClosures } from '../catalogue/fitting-closures'
 import type { Offered } from '../catalogue/offered'
 import { seatingSaw } from '../catalogue/seating-saw'
 import { useOffered } from '../catalogue/use-offered'
-import { afterPaint } from '../drawing/after-paint'
+import { whenIdle } from '../drawing/after-paint'
 import { ChoiceField } from '../fields/ChoiceField'
 import { LengthField } from '../fields/LengthField'
 import { useApp, useAppStore } from '../store/use-app'
@@ -34,7 +34,7 @@ export function StartSteps() {
   const [first, setFirst] = useState<FirstDesign | null>(null)
   // What it leads to is worked out once the page is seen.
   useEffect(
-    () => afterPaint(() => setFirst(firstDesign(design, workshop, on, { cropId, profileId }))),
+    () => whenIdle(() => setFirst(firstDesign(design, workshop, on, { cropId, profileId }))),
     [design, workshop, on, cropId, profileId]
   )
   const begin = (): void => {

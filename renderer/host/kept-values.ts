@@ -12,19 +12,18 @@ const SHELF = 'values'
 /** What is kept is on the disk before it counts as kept: a power cut loses none of it. */
 const SAFELY: IDBTransactionOptions = { durability: 'strict' }
 
+/** Opened at once, so that it is open by the time that a value is asked for. */
 export function openKeptValues(name: string): KeptValues {
-  let opened: Promise<IDBDatabase> | null = null
-  const database = (): Promise<IDBDatabase> => {
-    opened ??= new Promise<IDBDatabase>((resolve, reject) => {
-      const request = indexedDB.open(name, 1)
-      request.onupgradeneeded = () => request.result.createObjectStore(SHELF)
-      request.onsuccess = () => resolve(request.result)
-      request.onerror = () => reject(request.error ?? new Error('the browser keeps no database'))
-    })
-    return opened
-  }
+  const database = new Promise<IDBDatabase>((resolve, reject) => {
+    const request = indexedDB.open(name, 1)
+    request.onupgradeneeded = () => request.result.createObjectStore(SHELF)
+    request.onsuccess = () => resolve(request.result)
+    request.onerror = () => reject(request.error ?? new Error('the browser keeps no database'))
+  })
+  // Said to each who asks.
+  database.catch(() => {})
   const run = async <T>(mode: IDBTransactionMode, ask: (shelf: IDBObjectStore) => IDBRequest<T>): Promise<T> => {
-    const transaction = (await database()).transaction(SHELF, mode, SAFELY)
+    const transaction = (await database).transaction(SHELF, mode, SAFELY)
     const request = ask(transaction.objectStore(SHELF))
     return new Promise<T>((resolve, reject) => {
       transaction.oncomplete = () => resolve(request.result)
@@ -42,7 +41,7 @@ export function openKeptValues(name: string): KeptValues {
     },
     keys: async () => (await run('readonly', (shelf) => shelf.getAllKeys())).map(String),
     swap: async (key, seen, value) => {
-      const transaction = (await database()).transaction(SHELF, 'readwrite', SAFELY)
+      const transaction = (await database).transaction(SHELF, 'readwrite', SAFELY)
       const shelf = transaction.objectStore(SHELF)
       return new Promise<boolean>((resolve, reject) => {
         let swapped = false

@@ -3,12 +3,15 @@ import type { BarProgress } from '../../shared-model/cutting'
 import type { Design, Workshop } from '../../shared-model/design'
 import type { Plan } from '../../shared-model/plan'
 import type { AppStore } from '../store/store'
-import { evaluateHere } from './evaluate-here'
+import { boardOf, evaluateHere } from './evaluate-here'
 import { FIRST_WORK, type HeavyWorker, PROOF_WORK, wasGivenUp } from './plan-worker-client'
 
 /** The plan as it stands: the live part follows the hand, the full one (with cut bars, bill and price) a moment later. */
 export interface PlanState {
-  /** All but what hangs on the cut plan, for the documents as they are now. */
+  /**
+   * All but what hangs on the cut plan, for the documents as they are now. Of a design that was just opened the board is
+   * drawn before what is made of it is worked out.
+   */
   readonly live: Plan
   /** The last full plan; null before the first. */
   readonly full: Plan | null
@@ -55,7 +58,7 @@ export function createPlanStore(
 ): PlanStore {
   const { design, workshop, on } = app.getState()
   const store = createStore<PlanState>(() => ({
-    live: evaluateHere(design, workshop, on),
+    live: boardOf(design, workshop, on),
     full: null,
     fullOf: null,
     stale: true,
@@ -136,13 +139,27 @@ export function createPlanStore(
     callOff = () => clearTimeout(timer)
   }
 
+  /** Once the board is drawn: the rest of its live plan, and when the hand is still the full one. */
+  const afterBoard = (waitMs: () => number): void => {
+    callOff = painted(() => {
+      const { design: ofDesign, workshop: ofWorkshop, on: ofDay } = app.getState()
+      store.setState({ live: evaluateHere(ofDesign, ofWorkshop, ofDay) })
+      wait(waitMs())
+    })
+  }
+
   app.subscribe((state, before) => {
     if (state.design === before.design && state.workshop === before.workshop && state.on === before.on) return
     if (store.getState().working) cancel()
-    store.setState({ live: evaluateHere(state.design, state.workshop, state.on), stale: true })
     callOff()
-    callOff = painted(() => wait(STILL_MS))
+    if (state.design.id !== before.design.id) {
+      store.setState({ live: boardOf(state.design, state.workshop, state.on), stale: true })
+      afterBoard(() => STILL_MS)
+    } else {
+      store.setState({ live: evaluateHere(state.design, state.workshop, state.on), stale: true })
+      callOff = painted(() => wait(STILL_MS))
+    }
   })
-  callOff = painted(() => wait(app.getState().view.started ? STILL_MS : IDLE_MS))
+  afterBoard(() => (app.getState().view.started ? STILL_MS : IDLE_MS))
   return Object.assign(store, { cancel, again: () => void workOut(), searchLonger: () => void searchLonger() })
 }

@@ -14,7 +14,7 @@ import type { PlanFinding, PlanProblem } from './codes'
 import { EMPTY_FILL } from './empty'
 import { keepLast } from './kept'
 import { keptRings } from './kept-rings'
-import { makingOf } from './making'
+import { makingOf, nothingMade } from './making'
 import { piecesOf } from './pieces'
 import { PLAN_SCHEMA, type Plan } from './plan'
 import { ringNeedsOf } from './ring-needs'
@@ -26,6 +26,8 @@ import { wholeFindings } from './whole-findings'
 export interface EvaluateOptions {
   /** A finished cut plan (from a worker), or `left-out`: bars are then not planned, and the bill has no stock. */
   readonly cuts?: BarsPlanned | 'left-out'
+  /** Bench plan, bill, price and cautions, with their findings, are then not worked out: for a board that is drawn first. */
+  readonly making?: 'left-out'
   /** Work for the bars and for the sheets each; left out, the work of a plan that follows the hand. */
   readonly budget?: Budget
   /** Told as a profile's cut plan or its bound gets better. */
@@ -106,19 +108,22 @@ export const evaluate = (design: Design, workshop: Workshop, on: string, options
     design.sill,
     sill
   )
-  const making = makingOf(design, workshop, on, {
-    index,
-    planned,
-    tallies,
-    marks,
-    pieces,
-    bars,
-    rings,
-    firstFill: filled.fill,
-    load: loaded.load,
-    sill,
-    benchBudget
-  })
+  const making =
+    options.making === 'left-out'
+      ? nothingMade(design, workshop)
+      : makingOf(design, workshop, on, {
+          index,
+          planned,
+          tallies,
+          marks,
+          pieces,
+          bars,
+          rings,
+          firstFill: filled.fill,
+          load: loaded.load,
+          sill,
+          benchBudget
+        })
   problems.push(...making.problems)
   const findings: readonly PlanFinding[] = [
     ...parts.flatMap((part) => part.findings),

@@ -17,6 +17,7 @@ import type { FirstFill } from '../reservoir'
 import type { RingPlan } from '../rings'
 import type { PartIndex } from '../seating'
 import type { SillLoad } from '../structure'
+import { minorUnitDigits } from '../units'
 import type { PlanFinding, PlanProblem } from './codes'
 import { emptyBench, emptyBill } from './empty'
 import { keepLast } from './kept'
@@ -127,3 +128,22 @@ const billedOf = (design: Design, workshop: Workshop, on: string, plan: ToMake):
   const inputs = [workshop, on, channels, cuts, rings, JSON.stringify(figures)]
   return keptBill(inputs, () => billOf(input, billShopOf(workshop, on)))
 }
+
+/** What is made of a plan whose making is left out: nothing, and nothing to say of it. */
+export const nothingMade = (design: Design, workshop: Workshop): Making => ({
+  bench: emptyBench(workshop),
+  rest: null,
+  bill: emptyBill(workshop.currency, design.quantity),
+  pricing: {
+    currency: workshop.currency,
+    digits: minorUnitDigits(workshop.currency) ?? 0,
+    cost: null,
+    ways: [],
+    ladder: [],
+    sensitivity: [],
+    parcel: null
+  },
+  cautions: [],
+  findings: [],
+  problems: []
+})

@@ -129,6 +129,20 @@ describe('working a plan out', () => {
     expect(given.bill.totalMinor).toBe(whole.bill.totalMinor)
   })
 
+  it('leaves out what is made of it when asked: the board is the same, its findings among the others', () => {
+    const whole = evaluate(design, workshop, ON, { cuts: 'left-out' })
+    const board = evaluate(design, workshop, ON, { cuts: 'left-out', making: 'left-out' })
+    expect({ channels: board.channels, load: board.load, sill: board.sill }).toEqual({
+      channels: whole.channels,
+      load: whole.load,
+      sill: whole.sill
+    })
+    expect(board.bench.steps).toEqual([])
+    expect(board.findings.length).toBeGreaterThan(0)
+    expect(board.findings.length).toBeLessThan(whole.findings.length)
+    expect(whole.findings).toEqual(expect.arrayContaining([...board.findings]))
+  })
+
   it('sets a piece on the graduation downwards, so that it still goes in', () => {
     const plan = evaluate(withChannel('c1', { lengthMm: 700.9 }), workshop, ON)
     expect(plan.pieces[0]).toMatchObject({ id: 'c1.1', mark: '1', lengthMm: 700 })
