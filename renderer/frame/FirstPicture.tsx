@@ -17,7 +17,7 @@ export function FirstPicture({ first, begin }: { readonly first: FirstDesign | n
   return (
     <div className="card first-picture">
       <h2>What it comes to</h2>
-      {first !== null && 'design' in first ? <Drawn first={first} /> : <div className="sill-picture" />}
+      {fault === null ? <Drawn first={first !== null && 'design' in first ? first : null} /> : null}
       <p className="error" role="status">
         {fault === null ? '' : `No first design with this stock here: ${fault}`}
       </p>
@@ -28,20 +28,24 @@ export function FirstPicture({ first, begin }: { readonly first: FirstDesign | n
   )
 }
 
-function Drawn({ first: { design, plan } }: { readonly first: Extract<FirstDesign, { readonly design: unknown }> }) {
+/** The sill alone, and room for the figures, until they are worked out. */
+function Drawn({ first }: { readonly first: Extract<FirstDesign, { readonly design: unknown }> | null }) {
+  const bare = useApp((state) => state.design)
   const say = useSay()
+  const design = first?.design ?? bare
   const [seat] = design.seats
   const saw = design.parts.saws.find((each) => each.id === seat?.sawId)
+  const figure = (name: string, value: string) => <FigureLine name={name} value={first === null ? '…' : value} />
   return (
     <>
       <SillPicture design={design} />
       <dl className="fill-figures">
-        <FigureLine name="Plants" value={String(plan.totals.plants)} />
-        <FigureLine name="Channel" value={say.length(design.channels[0]?.lengthMm ?? 0)} />
-        <FigureLine name="Cup" value={seat?.name ?? ''} />
-        <FigureLine name="Sawn with" value={saw?.name ?? ''} />
-        <FigureLine name="Solution" value={say.volume(plan.totals.litres)} />
-        <FigureLine name="Filled" value={say.mass(plan.load.filledG)} />
+        {figure('Plants', String(first?.plan.totals.plants))}
+        {figure('Channel', say.length(design.channels[0]?.lengthMm ?? 0))}
+        {figure('Cup', seat?.name ?? '')}
+        {figure('Sawn with', saw?.name ?? '')}
+        {figure('Solution', say.volume(first?.plan.totals.litres ?? 0))}
+        {figure('Filled', say.mass(first?.plan.load.filledG ?? 0))}
       </dl>
     </>
   )

@@ -85,9 +85,15 @@ export const pickNext = (page: Page, name: string, text?: string): Promise<void>
     [name, text]
   )
 
-/** What stands in a file of the origin's own file system. */
+/** What stands in a file of the origin's own file system; read again where it was just being written. */
 export const textIn = (page: Page, name: string): Promise<string> =>
   page.evaluate(async (file) => {
     const handle = await (await navigator.storage.getDirectory()).getFileHandle(file)
-    return (await handle.getFile()).text()
+    for (;;) {
+      try {
+        return await (await handle.getFile()).text()
+      } catch (error) {
+        if (!(error instanceof DOMException && error.name === 'NotReadableError')) throw error
+      }
+    }
   }, name)

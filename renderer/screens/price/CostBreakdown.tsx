@@ -1,7 +1,6 @@
 import type { Plan } from '../../../shared-model/plan'
 import type { CostParts } from '../../../shared-model/pricing'
 import { useSay } from '../../store/use-say'
-import { CostDetail } from './CostDetail'
 
 const PARTS: readonly { readonly key: keyof CostParts; readonly name: string }[] = [
   { key: 'materialMinor', name: 'Material' },
@@ -42,7 +41,6 @@ export function CostBreakdown({ plan }: { readonly plan: Plan }) {
               {cost.packRestMinor > 0 ? '; what is left of packs is charged to the batch.' : ' and not in the cost.'}
             </p>
           )}
-          <CostDetail plan={plan} cost={cost} />
         </>
       )}
     </section>

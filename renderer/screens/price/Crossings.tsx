@@ -7,7 +7,7 @@ export function Crossings({ ways }: { readonly ways: readonly WayPrice[] }) {
   return (
     <details>
       <summary>Every crossing of profit and loss, up to 10,000 sold</summary>
-      <dl className="strip-body">
+      <dl className="crossings">
         {often.map(({ wayId, name, crossings }) => (
           <div key={wayId}>
             <dt>{name}</dt>

@@ -11,6 +11,7 @@ import { Working } from '../Working'
 import { BatchHead } from './BatchHead'
 import { BatchLadder } from './BatchLadder'
 import { CostBreakdown } from './CostBreakdown'
+import { CostDetail } from './CostDetail'
 import { NoPrice } from './NoPrice'
 import { PricingFields } from './PricingFields'
 import { QuotePart } from './QuotePart'
@@ -54,6 +55,7 @@ export default function PriceScreen() {
               <Sensitivities pricing={plan.pricing} />
             </div>
           </div>
+          {plan.pricing.cost === null ? null : <CostDetail plan={plan} cost={plan.pricing.cost} />}
         </div>
       )}
       {has ? <BatchLadder /> : null}

@@ -24,50 +24,56 @@ export function WaysFields() {
           commit: (value: number | null) => set({ [key]: value ?? 0 })
         })
         return (
-          <fieldset key={way.id} className="fields" aria-label={way.name}>
-            <TextField label="Name" path={`${path}.name`} value={way.name} commit={(name) => set({ name })} />
-            <MoneyField
-              label="Given price before tax"
-              path={`${path}.givenPriceMinor`}
-              value={way.givenPriceMinor}
-              hint="Empty: from the margin"
-              commit={(givenPriceMinor) => set({ givenPriceMinor })}
-            />
-            <NumberField
-              label="Fee"
-              unit="%"
-              live
-              path={`${path}.feePercent`}
-              value={way.feePercent}
-              commit={(feePercent) => set({ feePercent })}
-            />
-            <MoneyField label="Fixed fee" {...money('fixedFeeMinor')} />
-            <MoneyField label="Postage charged" {...money('postageChargedMinor')} />
-            <MoneyField label="Postage paid" {...money('postageCostMinor')} />
-            <NumberField
-              label="Time to post one"
-              unit="min"
-              live
-              path={`${path}.postPerUnitS`}
-              value={(way.postPerUnitS ?? 0) / 60}
-              commit={(minutes) => set({ postPerUnitS: Math.round(minutes * 60) })}
-            />
-            <MoneyField label="Fee for the batch" {...money('fixedPerBatchMinor')} />
-            <div>
-              <CheckField label="Fee on tax too" value={way.feeOnTax} commit={(feeOnTax) => set({ feeOnTax })} />
-              <CheckField
-                label="Fee on postage too"
-                value={way.feeOnPostage}
-                commit={(feeOnPostage) => set({ feeOnPostage })}
-              />
+          <fieldset key={way.id} className="way" aria-label={way.name}>
+            <div className="part-head">
+              <h3>{way.name}</h3>
+              <button
+                type="button"
+                className="button plain small"
+                aria-label={`Take away ${way.name}`}
+                onClick={() => edit.workshop('take a way of selling away', (workshop) => deleteWay(workshop, way.id))}
+              >
+                Take away
+              </button>
             </div>
-            <button
-              type="button"
-              className="button"
-              onClick={() => edit.workshop('take a way of selling away', (workshop) => deleteWay(workshop, way.id))}
-            >
-              Take {way.name} away
-            </button>
+            <div className="fields">
+              <TextField label="Name" path={`${path}.name`} value={way.name} commit={(name) => set({ name })} />
+              <MoneyField
+                label="Given price before tax"
+                path={`${path}.givenPriceMinor`}
+                value={way.givenPriceMinor}
+                hint="Empty: from the margin"
+                commit={(givenPriceMinor) => set({ givenPriceMinor })}
+              />
+              <NumberField
+                label="Fee"
+                unit="%"
+                live
+                path={`${path}.feePercent`}
+                value={way.feePercent}
+                commit={(feePercent) => set({ feePercent })}
+              />
+              <MoneyField label="Fixed fee" {...money('fixedFeeMinor')} />
+              <MoneyField label="Postage charged" {...money('postageChargedMinor')} />
+              <MoneyField label="Postage paid" {...money('postageCostMinor')} />
+              <NumberField
+                label="Time to post one"
+                unit="min"
+                live
+                path={`${path}.postPerUnitS`}
+                value={(way.postPerUnitS ?? 0) / 60}
+                commit={(minutes) => set({ postPerUnitS: Math.round(minutes * 60) })}
+              />
+              <MoneyField label="Fee for the batch" {...money('fixedPerBatchMinor')} />
+              <div>
+                <CheckField label="Fee on tax too" value={way.feeOnTax} commit={(feeOnTax) => set({ feeOnTax })} />
+                <CheckField
+                  label="Fee on postage too"
+                  value={way.feeOnPostage}
+                  commit={(feeOnPostage) => set({ feeOnPostage })}
+                />
+              </div>
+            </div>
           </fieldset>
         )
       })}
