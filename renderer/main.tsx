@@ -1,7 +1,7 @@
 import './host/early-host'
 import { createRoot } from 'react-dom/client'
-import { newDesign } from '../shared-model/design'
 import { App } from './App'
+import { bareDesign } from './catalogue/bare-design'
 import { startingWorkshop } from './documents/first-workshop'
 import { keepRecovery } from './documents/keep-recovery'
 import { offerRecovery } from './documents/offer-recovery'
@@ -24,7 +24,7 @@ const today = (): string => {
 
 async function open(): Promise<void> {
   const [{ workshop, readOnly, says }, given] = await Promise.all([startingWorkshop(host), host.fileAtStart()])
-  const store = createAppStore({ design: newDesign(crypto.randomUUID()), workshop }, today())
+  const store = createAppStore({ design: bareDesign(workshop), workshop }, today())
   store.do.setFiles({ workshopReadOnly: readOnly })
   if (says !== null) store.do.look({ notice: { text: says } })
   const opened = documents(

@@ -1,5 +1,5 @@
 import { CROPS, type Crop } from '../../shared-model/crops'
-import type { Design, Workshop } from '../../shared-model/design'
+import type { Design, Shows, Workshop } from '../../shared-model/design'
 import {
   CATALOGUE,
   type Collar,
@@ -21,6 +21,9 @@ export interface Offered {
   readonly plantCollars: readonly PlantCollar[]
   readonly saws: readonly HoleSaw[]
   readonly crops: readonly Crop[]
+  /** What the shop has: saws to choose first, and the units that its tools are likely sized in. */
+  readonly ownSawIds: ReadonlySet<string>
+  readonly units: Shows['units']
 }
 
 export function offered(design: Pick<Design, 'parts' | 'crops'>, workshop: Workshop): Offered {
@@ -39,7 +42,9 @@ export function offered(design: Pick<Design, 'parts' | 'crops'>, workshop: Works
     collars: once(parts.collars, CATALOGUE.collars),
     plantCollars: once(parts.plantCollars, workshop.parts.plantCollars, CATALOGUE.plantCollars),
     saws: once(parts.saws, own, CATALOGUE.saws),
-    crops: once(design.crops, CROPS)
+    crops: once(design.crops, CROPS),
+    ownSawIds: new Set(own.map(({ id }) => id)),
+    units: workshop.shows.units
   }
 }
 

@@ -1,6 +1,6 @@
 import { useCallback, useState } from 'react'
-import { newDesign } from '../../shared-model/design'
 import { PictureItems } from '../board/picture/PictureItems'
+import { bareDesign } from '../catalogue/bare-design'
 import { hostText } from '../documents/open-documents'
 import { useServices } from '../documents/use-documents'
 import type { RecentFile } from '../host/host'
@@ -22,7 +22,7 @@ export function FileMenu() {
     })
   }, [host, look])
   const startNew = async (): Promise<void> => {
-    await documents.start({ design: newDesign(crypto.randomUUID()), workshop: store.getState().workshop })
+    await documents.start({ design: bareDesign(store.getState().workshop), workshop: store.getState().workshop })
     look({ screen: 'board' })
   }
   return (

@@ -1,6 +1,6 @@
 import { type ComponentType, lazy, Suspense, useCallback } from 'react'
-import { newDesign } from '../../shared-model/design'
 import { BoardScreen } from '../board/BoardScreen'
+import { bareDesign } from '../catalogue/bare-design'
 import { useServices } from '../documents/use-documents'
 import { useDroppedFile } from '../documents/use-dropped-file'
 import { useApp, useAppStore } from '../store/use-app'
@@ -33,7 +33,7 @@ export function Frame() {
   const store = useAppStore()
   const { documents } = useServices()
   const startNew = useCallback(() => {
-    void documents.start({ design: newDesign(crypto.randomUUID()), workshop: store.getState().workshop })
+    void documents.start({ design: bareDesign(store.getState().workshop), workshop: store.getState().workshop })
   }, [documents, store])
   const tell = useCallback((text: string) => store.do.look({ notice: { text } }), [store])
   useShortcuts(startNew)

@@ -114,6 +114,7 @@ function Along({ channel, part }: { readonly channel: Channel; readonly part: Ch
           channel={channel}
           part={part}
           scale={scale}
+          letters={size.letters}
           levelMm={tilt(to)}
           x={scale.x(channel.lengthMm + ends) + 24}
         />

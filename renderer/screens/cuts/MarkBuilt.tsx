@@ -67,7 +67,8 @@ export function MarkBuilt() {
         </p>
       ) : null}
       <p className="quiet small">
-        Offcuts are kept in the workshop with “{design.title}” and the day. One step back undoes it.
+        Offcuts are kept in the workshop with the day{design.title === '' ? '' : ` and “${design.title}”`}. One step
+        back undoes it.
       </p>
     </section>
   )

@@ -23,7 +23,7 @@ export function MissingPrices({ missing }: { readonly missing: Bill['missing'] }
       <ul className="bare-list">
         {missing.map((each) => (
           <li key={`${each.need}-${each.partId}`}>
-            {NEED_NAMES[each.need]}: {each.name}
+            {NEED_NAMES[each.need] === each.name ? each.name : `${NEED_NAMES[each.need]}: ${each.name}`}
           </li>
         ))}
       </ul>
