@@ -20,7 +20,7 @@ export function openKeptValues(name: string): KeptValues {
     request.onsuccess = () => resolve(request.result)
     request.onerror = () => reject(request.error ?? new Error('the browser keeps no database'))
   })
-  // Said to each who asks.
+  // Where it could not be opened each who asks is told.
   database.catch(() => {})
   const run = async <T>(mode: IDBTransactionMode, ask: (shelf: IDBObjectStore) => IDBRequest<T>): Promise<T> => {
     const transaction = (await database).transaction(SHELF, mode, SAFELY)
